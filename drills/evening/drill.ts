@@ -1,0 +1,34 @@
+import type { FactId } from '../facts/fact-id.ts';
+import type { RungId, Strand } from '../ladder/rung.ts';
+
+/** A stretch of cards from one rung. `cards` are distinct facts in the order they are shown; `seconds` is the pace per card. */
+export interface FactPart {
+  readonly kind: 'facts';
+  readonly strand: Exclude<Strand, 'counting'>;
+  readonly rung: RungId;
+  readonly seconds: number;
+  readonly cards: readonly FactId[];
+}
+
+/**
+ * One counting task: say `start`, then `start + step`, and so on until `length` numbers are said.
+ * `step` is negative when counting back; every number stays within 0 and the rung's limit.
+ */
+export interface RunPart {
+  readonly kind: 'run';
+  readonly strand: 'counting';
+  readonly rung: RungId;
+  readonly seconds: number;
+  readonly start: number;
+  readonly step: number;
+  readonly length: number;
+}
+
+/** One strand's stretch of an evening. */
+export type DrillPart = FactPart | RunPart;
+
+/** One child's drill for one school day. `version` is the composer's, so that an old evening can be rebuilt exactly. */
+export interface Drill {
+  readonly version: 1;
+  readonly parts: readonly DrillPart[];
+}
