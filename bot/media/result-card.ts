@@ -1,0 +1,117 @@
+import type { CardFace } from '../../drills/facts/card-face.ts';
+import { type Drawing, drawingOf, MARGIN, PHONE_WIDTH } from './drawing.ts';
+import { fitText, wrapText } from './fit-text.ts';
+import { measure } from './font.ts';
+import { type Stretch, sheetHeading } from './heading.ts';
+import { PALETTE } from './palette.ts';
+import { sayAgainCards } from './say-again-cards.ts';
+import { box, num, rule, text } from './svg.ts';
+import { ENGLISH, type PictureWords } from './words.ts';
+
+/** One part of the evening. `asked` 0 means the part was not done: no score is drawn, only the note. */
+export interface ResultLine {
+  readonly label: string;
+  readonly right: number;
+  readonly asked: number;
+  readonly note: string;
+}
+
+/** A card to say once more, with its answer. */
+export interface SayAgainCard {
+  readonly face: CardFace;
+  readonly answer: string;
+}
+
+/** The end of one child's evening. Only the first three of `sayAgain` are drawn. */
+export interface ResultCardInput {
+  readonly title: string;
+  readonly lines: readonly ResultLine[];
+  readonly sayAgain: readonly SayAgainCard[];
+  readonly footer: string;
+  readonly words?: PictureWords;
+}
+
+const WIDTH = PHONE_WIDTH - 2 * MARGIN;
+const MOST_DOTS = 20;
+
+/**
+ * The calm card at the end of an evening: each part's score against nobody else's, then up to three cards with their answers.
+ * Up to 20 cards are shown as dots, filled for right; more as a bar.
+ *
+ * @throws {RangeError} when `right` is below 0 or over `asked`.
+ * @example
+ * resultCard({ title: 'Wren', lines: [{ label: 'doubles', right: 9, asked: 10, note: '' }], sayAgain: [], footer: '' }).svg; // contains '9 of 10'
+ */
+export function resultCard(input: ResultCardInput): Drawing {
+  const words = input.words ?? ENGLISH;
+  const heading = sheetHeading(input.title);
+  let body = heading.svg;
+  let y = heading.bottom;
+  for (const line of input.lines) {
+    const drawn = partScore(line, y, words);
+    body += drawn.svg;
+    y = drawn.bottom;
+  }
+  const again = sayAgainCards(input.sayAgain.slice(0, 3), words.sayAgain, y + 6);
+  const footer = footerLines(input.footer, again.bottom);
+  return drawingOf(PHONE_WIDTH, footer.bottom + MARGIN, body + again.svg + footer.svg);
+}
+
+function partScore(line: ResultLine, top: number, words: PictureWords): Stretch {
+  if (line.right < 0 || line.right > line.asked) {
+    throw new RangeError(`Got ${line.right} right of ${line.asked}: right is from 0 to asked.`);
+  }
+  const score = line.asked === 0 ? '' : words.score(line.right, line.asked);
+  const room = WIDTH - measure(score, 20, 700) - 12;
+  const label = fitText(line.label, { maxWidth: room, size: 20, minSize: 16, weight: 400 });
+  let y = top + 22;
+  let svg =
+    text({ x: MARGIN, y, size: label.size }, label.text) +
+    text({ x: PHONE_WIDTH - MARGIN, y, size: 20, weight: 700, anchor: 'end' }, score);
+  if (line.asked > 0) {
+    y += 20;
+    svg += line.asked <= MOST_DOTS ? dots(line, y) : bar(line, y);
+    y += 6;
+  }
+  for (const note of wrapText(line.note, WIDTH, 16, 400, 2)) {
+    y += 23;
+    svg += text({ x: MARGIN, y, size: 16, fill: PALETTE.softInk }, note);
+  }
+  return { svg, bottom: y + 20 };
+}
+
+/** Filled for right, open for not yet: read without colour. Right ones come first, so the row says how many and not which. */
+function dots({ right, asked }: ResultLine, y: number): string {
+  const pitch = Math.min(24, WIDTH / asked);
+  const radius = Math.min(8, pitch * 0.38);
+  return Array.from({ length: asked }, (_, i) => {
+    const cx = num(MARGIN + radius + i * pitch);
+    return i < right
+      ? `<circle cx="${cx}" cy="${num(y)}" r="${num(radius)}" fill="${PALETTE.accent}"/>`
+      : `<circle cx="${cx}" cy="${num(y)}" r="${num(radius - 0.75)}" fill="${PALETTE.card}" stroke="${PALETTE.accent}" stroke-width="1.5"/>`;
+  }).join('');
+}
+
+function bar({ right, asked }: ResultLine, y: number): string {
+  const area = { x: MARGIN, y: y - 7, height: 14 };
+  return (
+    box(
+      { ...area, width: WIDTH },
+      { fill: PALETTE.card, border: PALETTE.accent, borderWidth: 1.5 },
+    ) + box({ ...area, width: (WIDTH * right) / asked }, { fill: PALETTE.accent })
+  );
+}
+
+function footerLines(footer: string, top: number): Stretch {
+  const lines = wrapText(footer, WIDTH, 15, 400);
+  if (lines.length === 0) return { svg: '', bottom: top };
+  const svg = lines
+    .map((line, i) =>
+      text({ x: MARGIN, y: top + 30 + i * 22, size: 15, fill: PALETTE.softInk }, line),
+    )
+    .join('');
+  return {
+    svg: rule([MARGIN, top + 4], [PHONE_WIDTH - MARGIN, top + 4], PALETTE.line) + svg,
+    bottom: top + 14 + lines.length * 22,
+  };
+}

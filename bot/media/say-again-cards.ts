@@ -1,0 +1,71 @@
+import type { CardFace } from '../../drills/facts/card-face.ts';
+import { clockFace } from './clock-face.ts';
+import { MARGIN, PHONE_WIDTH } from './drawing.ts';
+import { fitTogether } from './fit-together.ts';
+import type { Stretch } from './heading.ts';
+import { PALETTE } from './palette.ts';
+import { box, HALF_CAP, text } from './svg.ts';
+
+interface AnsweredCard {
+  readonly face: CardFace;
+  readonly answer: string;
+}
+
+const GAP = 10;
+const FACE_HEIGHT = 54;
+const CLOCK_HEIGHT = 104;
+const ANSWER_HEIGHT = 58;
+
+/** A heading and one row of cards, each face over its answer; nothing at all when there are no cards. */
+export function sayAgainCards(
+  cards: readonly AnsweredCard[],
+  heading: string,
+  top: number,
+): Stretch {
+  if (cards.length === 0) return { svg: '', bottom: top };
+  const columns = Math.max(2, cards.length);
+  const width = (PHONE_WIDTH - 2 * MARGIN - (columns - 1) * GAP) / columns;
+  const room = { maxWidth: width - 16, oneLineFrom: 18, minSize: 14 };
+  const faces = fitTogether(
+    cards.map(({ face }) => (face.kind === 'text' ? face.text : '')),
+    { ...room, size: 26 },
+  );
+  // Each answer has a size of its own, so that a long time of day does not shrink the plain numbers beside it.
+  const answers = cards.map(({ answer }) => fitTogether([answer], { ...room, size: 26 }));
+  const faceHeight = cards.some(({ face }) => face.kind === 'clock') ? CLOCK_HEIGHT : FACE_HEIGHT;
+  const y = top + 38;
+  const drawn = cards.map(({ face }, i) => {
+    const x = MARGIN + i * (width + GAP);
+    const upper = { x: x + width / 2, y: y + faceHeight / 2 };
+    const lower = { x: x + width / 2, y: y + faceHeight + ANSWER_HEIGHT / 2 };
+    return (
+      box({ x, y, width, height: faceHeight + ANSWER_HEIGHT, r: 10 }, { fill: PALETTE.tint }) +
+      box(
+        { x: x + 1.5, y: y + 1.5, width: width - 3, height: faceHeight - 1.5, r: 9 },
+        { fill: PALETTE.card },
+      ) +
+      (face.kind === 'clock'
+        ? clockFace({
+            hour: face.hour,
+            minute: face.minute,
+            cx: upper.x,
+            cy: upper.y,
+            radius: CLOCK_HEIGHT / 2 - 5,
+          })
+        : centred(upper, faces.lines[i] ?? [], faces.size)) +
+      centred(lower, answers[i]?.lines[0] ?? [], answers[i]?.size ?? 0)
+    );
+  });
+  const title = text({ x: MARGIN, y: top + 22, size: 20, weight: 700 }, heading);
+  return { svg: title + drawn.join(''), bottom: y + faceHeight + ANSWER_HEIGHT + 16 };
+}
+
+function centred(at: { x: number; y: number }, lines: readonly string[], size: number): string {
+  const leading = size * 1.15;
+  const first = at.y + size * HALF_CAP - ((lines.length - 1) * leading) / 2;
+  return lines
+    .map((line, i) =>
+      text({ x: at.x, y: first + i * leading, size, weight: 700, anchor: 'middle' }, line),
+    )
+    .join('');
+}

@@ -1,0 +1,56 @@
+import { and, asc, eq, isNull, sql } from 'drizzle-orm';
+import type { TimeOfDay } from '../../drills/index.ts';
+import { getClass, type TeacherScope } from '../classes/get-class.ts';
+import { storedTime } from '../classes/school-class.ts';
+import type { Store } from '../connection/db.ts';
+import { AppError } from '../errors.ts';
+import { child, helper, helperChild } from '../schema/index.ts';
+import type { RosterChild } from './add-children.ts';
+
+/** A child with how many helpers joined, and how many of them the chat service still reaches. Never who they are. */
+export interface ListedChild extends RosterChild {
+  readonly helpers: number;
+  readonly reachable: number;
+  readonly eveningTime: TimeOfDay | null;
+}
+
+/** The children of a class by roster number. */
+export async function listChildren(store: Store, scope: TeacherScope): Promise<ListedChild[]> {
+  await getClass(store, scope);
+  return childrenOfClass(store, scope.classId);
+}
+
+/** One child of a class; `not_found` when it is somebody else's. */
+export async function getChild(
+  store: Store,
+  scope: TeacherScope,
+  childId: string,
+): Promise<ListedChild> {
+  const children = await listChildren(store, scope);
+  const found = children.find((row) => row.id === childId);
+  if (!found) throw new AppError('not_found', 'child');
+  return found;
+}
+
+/** The same list for the engine's own work. */
+export async function childrenOfClass(store: Store, classId: string): Promise<ListedChild[]> {
+  const rows = await store.db
+    .select({
+      id: child.id,
+      number: child.number,
+      nickname: child.nickname,
+      eveningTime: child.eveningTime,
+      helpers: sql<number>`count(${helper.id})::int`,
+      reachable: sql<number>`(count(${helper.id}) filter (where ${helper.unreachableAt} is null))::int`,
+    })
+    .from(child)
+    .leftJoin(helperChild, and(eq(helperChild.childId, child.id), isNull(helperChild.leftAt)))
+    .leftJoin(helper, eq(helper.id, helperChild.helperId))
+    .where(and(eq(child.classId, classId), isNull(child.archivedAt)))
+    .groupBy(child.id)
+    .orderBy(asc(child.number));
+  return rows.map((row) => ({
+    ...row,
+    eveningTime: row.eveningTime === null ? null : storedTime(row.eveningTime),
+  }));
+}

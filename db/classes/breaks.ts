@@ -1,0 +1,66 @@
+import { and, asc, eq, gte } from 'drizzle-orm';
+import type { Break, SchoolDay } from '../../drills/index.ts';
+import type { Store } from '../connection/db.ts';
+import { newId } from '../connection/ids.ts';
+import { AppError } from '../errors.ts';
+import { classBreak } from '../schema/index.ts';
+import { getClass, type TeacherScope } from './get-class.ts';
+import { storedDay } from './school-class.ts';
+
+/** A break with its title and id. */
+export interface ClassBreak extends Break {
+  readonly id: string;
+  readonly title: string;
+}
+
+/** Adds a break: nothing is sent to families on its days. */
+export async function addBreak(
+  store: Store,
+  scope: TeacherScope,
+  input: { break: Break; title: string; now: Date },
+): Promise<ClassBreak> {
+  await getClass(store, scope);
+  const id = newId(input.now);
+  await store.db.insert(classBreak).values({
+    id,
+    classId: scope.classId,
+    firstDay: input.break.first,
+    lastDay: input.break.last,
+    title: input.title,
+    createdAt: input.now,
+  });
+  return { ...input.break, id, title: input.title };
+}
+
+/** Removes a break of this class; `not_found` for any other. */
+export async function removeBreak(
+  store: Store,
+  scope: TeacherScope,
+  breakId: string,
+): Promise<void> {
+  await getClass(store, scope);
+  const removed = await store.db
+    .delete(classBreak)
+    .where(and(eq(classBreak.id, breakId), eq(classBreak.classId, scope.classId)))
+    .returning({ id: classBreak.id });
+  if (removed.length === 0) throw new AppError('not_found', 'break');
+}
+
+/** A class's breaks that end on `from` or later, in order. For the planners and, after a scope check, for the teacher. */
+export async function listBreaks(
+  store: Store,
+  classId: string,
+  from: SchoolDay,
+): Promise<ClassBreak[]> {
+  const rows = await store.db
+    .select()
+    .from(classBreak)
+    .where(and(eq(classBreak.classId, classId), gte(classBreak.lastDay, from)))
+    .orderBy(asc(classBreak.firstDay));
+  return rows.map((row) => ({
+    id: row.id,
+    title: row.title,
+    first: storedDay(row.firstDay),
+    last: storedDay(row.lastDay),
+  }));
+}

@@ -1,0 +1,24 @@
+import type { Store } from '../connection/db.ts';
+import { newId } from '../connection/ids.ts';
+import { inTransaction } from '../connection/transaction.ts';
+import { classTeacher, schoolClass } from '../schema/index.ts';
+import { type ClassSettings, checkClassSettings } from './check-class.ts';
+import type { SchoolClass } from './school-class.ts';
+
+/** Creates a class with its first teacher. Settings are checked before anything is written. */
+export async function createClass(
+  store: Store,
+  input: { teacherId: string; settings: ClassSettings; now: Date },
+): Promise<SchoolClass> {
+  const settings = checkClassSettings(input.settings);
+  const id = newId(input.now);
+  await inTransaction(store, async ({ db }) => {
+    await db
+      .insert(schoolClass)
+      .values({ ...settings, id, weekdays: [...settings.weekdays], createdAt: input.now });
+    await db
+      .insert(classTeacher)
+      .values({ classId: id, teacherId: input.teacherId, createdAt: input.now });
+  });
+  return { ...settings, id };
+}

@@ -1,0 +1,4 @@
+export type { Db, OpenStore, Store } from './db.ts';
+export type { DeliveryHandler, DeliveryQueue } from './delivery-queue.ts';
+export { openEmbedded } from './open-embedded.ts';
+export { openServer } from './open-server.ts';

@@ -1,0 +1,9 @@
+import type { Store } from './db.ts';
+
+/** Runs `work` in one transaction (a savepoint inside an open one): all of it is stored, or none. */
+export async function inTransaction<T>(
+  store: Store,
+  work: (inner: Store) => Promise<T>,
+): Promise<T> {
+  return store.db.transaction((tx) => work({ db: tx, queue: store.queue }));
+}

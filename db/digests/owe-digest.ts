@@ -1,0 +1,30 @@
+import type { SchoolDay } from '../../drills/index.ts';
+import type { Store } from '../connection/db.ts';
+import { inTransaction } from '../connection/transaction.ts';
+import { oweTeachers } from '../ledger/owe.ts';
+
+/** Owes each teacher of a class the digest of `day`: its text, its picture and its table. Returns how many messages. */
+export async function oweDigest(
+  store: Store,
+  input: { classId: string; day: SchoolDay; expiresAt: Date; now: Date },
+): Promise<number> {
+  return inTransaction(store, async (inner) => {
+    let owed = 0;
+    for (const kind of ['digest', 'digest_picture', 'digest_table'] as const) {
+      owed += await oweTeachers(
+        inner,
+        {
+          kind,
+          subjectId: input.classId,
+          classId: input.classId,
+          day: input.day,
+          eveningId: null,
+          notBefore: input.now,
+          expiresAt: input.expiresAt,
+        },
+        input.now,
+      );
+    }
+    return owed;
+  });
+}

@@ -1,0 +1,61 @@
+import { z } from 'zod';
+import {
+  COMPOSER_VERSION,
+  type Drill,
+  type FactId,
+  parseFactId,
+  type RungId,
+  rungById,
+} from '../../drills/index.ts';
+
+const fact = z.string().transform((text, context): FactId => {
+  const parsed = parseFactId(text);
+  if (parsed) return parsed;
+  context.addIssue({ code: 'custom', message: `unknown fact ${text}` });
+  return z.NEVER;
+});
+
+const rung = z.string().transform((id, context): RungId => {
+  const found = rungById(id);
+  if (found) return found.id;
+  context.addIssue({ code: 'custom', message: `unknown rung ${id}` });
+  return z.NEVER;
+});
+
+const factPart = z.object({
+  kind: z.literal('facts'),
+  strand: z.enum(['bonds', 'takeaway', 'doubles', 'halves', 'clock']),
+  rung,
+  seconds: z.int(),
+  cards: z.array(fact),
+});
+
+const runPart = z.object({
+  kind: z.literal('run'),
+  strand: z.literal('counting'),
+  rung,
+  seconds: z.int(),
+  start: z.int(),
+  step: z.int(),
+  length: z.int(),
+});
+
+const drillSchema = z.object({
+  version: z.literal(COMPOSER_VERSION),
+  parts: z.array(z.discriminatedUnion('kind', [factPart, runPart])),
+});
+
+/** Reads a stored drill. Throws when it is not one that this release can show. */
+export function storedDrill(json: unknown): Drill {
+  return drillSchema.parse(json);
+}
+
+/** A fact id as stored with a mark. */
+export function storedFact(text: string): FactId {
+  return fact.parse(text);
+}
+
+/** A rung id as stored with a score. */
+export function storedRung(text: string): RungId {
+  return rung.parse(text);
+}

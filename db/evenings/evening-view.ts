@@ -1,0 +1,37 @@
+import type { Drill, SchoolDay } from '../../drills/index.ts';
+
+/** What the latest marks say of one part. `missed` are card indexes; for a run, `right` numbers were said. */
+export interface PartResult {
+  readonly right: number;
+  readonly asked: number;
+  readonly missed: readonly number[];
+  readonly revision: number;
+  /** Scores of earlier evenings on the same blueprint, for own best. */
+  readonly earlier: readonly number[];
+}
+
+/** An evening as its helpers see it: everything a screen is drawn from. */
+export interface EveningView {
+  readonly id: string;
+  readonly childId: string;
+  readonly classId: string;
+  readonly nickname: string;
+  readonly zone: string;
+  readonly day: SchoolDay;
+  readonly drill: Drill;
+  readonly book: {
+    readonly title: string;
+    readonly from: number;
+    readonly to: number;
+    readonly last: number;
+  } | null;
+  readonly started: boolean;
+  readonly declined: boolean;
+  readonly remindAt: Date | null;
+  /** One entry per part; null until it is marked. */
+  readonly results: readonly (PartResult | null)[];
+  /** The part being marked and the cards tapped so far. */
+  readonly marking: { readonly part: number; readonly missed: readonly number[] } | null;
+  /** Pages done as the helper says; null until asked. */
+  readonly pages: number | null;
+}

@@ -1,0 +1,150 @@
+import { and, asc, desc, eq, inArray, isNull, lt } from 'drizzle-orm';
+import { blueprintOf, type SchoolDay } from '../../drills/index.ts';
+import { storedDay } from '../classes/school-class.ts';
+import type { Store } from '../connection/db.ts';
+import { AppError } from '../errors.ts';
+import {
+  book,
+  child,
+  evening,
+  helperChild,
+  mark,
+  marking,
+  pageLog,
+  partScore,
+  schoolClass,
+} from '../schema/index.ts';
+import { storedDrill } from './drill-json.ts';
+import type { EveningView, PartResult } from './evening-view.ts';
+
+/** Names an evening and the helper who asks. Every family-side verb takes it. */
+export interface HelperScope {
+  readonly helperId: string;
+  readonly eveningId: string;
+}
+
+/** The evening, if it belongs to a child this helper sits beside now; `not_found` otherwise. */
+export async function getEvening(store: Store, scope: HelperScope): Promise<EveningView> {
+  const [own] = await store.db
+    .select({ id: evening.id })
+    .from(evening)
+    .innerJoin(helperChild, eq(helperChild.childId, evening.childId))
+    .where(
+      and(
+        eq(evening.id, scope.eveningId),
+        eq(helperChild.helperId, scope.helperId),
+        isNull(helperChild.leftAt),
+      ),
+    );
+  if (!own) throw new AppError('not_found', 'evening');
+  return readEvening(store, own.id);
+}
+
+/** The evening of a child on a day, if there is one and this helper may see it. */
+export async function findEvening(
+  store: Store,
+  input: { helperId: string; childId: string; day: SchoolDay },
+): Promise<EveningView | null> {
+  const [row] = await store.db
+    .select({ id: evening.id })
+    .from(evening)
+    .where(and(eq(evening.childId, input.childId), eq(evening.day, input.day)));
+  return row ? getEvening(store, { helperId: input.helperId, eveningId: row.id }) : null;
+}
+
+/** Any evening, for the engine's own messages. */
+export async function readEvening(store: Store, eveningId: string): Promise<EveningView> {
+  const [row] = await store.db
+    .select({ evening, nickname: child.nickname, zone: schoolClass.zone, book })
+    .from(evening)
+    .innerJoin(child, eq(child.id, evening.childId))
+    .innerJoin(schoolClass, eq(schoolClass.id, evening.classId))
+    .leftJoin(book, eq(book.id, evening.bookId))
+    .where(eq(evening.id, eveningId));
+  if (!row) throw new AppError('not_found', 'evening');
+  const drill = storedDrill(row.evening.drill);
+  const { pageFrom, pageTo } = row.evening;
+  return {
+    id: row.evening.id,
+    childId: row.evening.childId,
+    classId: row.evening.classId,
+    nickname: row.nickname,
+    zone: row.zone,
+    day: storedDay(row.evening.day),
+    drill,
+    book:
+      row.book && pageFrom !== null && pageTo !== null
+        ? { title: row.book.title, from: pageFrom, to: pageTo, last: row.book.lastPage }
+        : null,
+    started: row.evening.startedAt !== null,
+    declined: row.evening.declinedAt !== null,
+    remindAt: row.evening.remindAt,
+    results: await readResults(store, row.evening, drill.parts.map(blueprintOf)),
+    marking: await readMarking(store, eveningId),
+    pages: await readPages(store, eveningId),
+  };
+}
+
+async function readResults(
+  store: Store,
+  row: typeof evening.$inferSelect,
+  blueprints: readonly string[],
+): Promise<(PartResult | null)[]> {
+  const scores = await store.db.select().from(partScore).where(eq(partScore.eveningId, row.id));
+  const missed = await store.db
+    .select({ part: mark.part, card: mark.card, revision: mark.revision })
+    .from(mark)
+    .where(and(eq(mark.eveningId, row.id), eq(mark.right, false)))
+    .orderBy(asc(mark.card));
+  const earlier = await readEarlier(store, row, blueprints);
+  return blueprints.map((blueprint, part) => {
+    const score = scores.find((candidate) => candidate.part === part);
+    if (!score) return null;
+    return {
+      right: score.right,
+      asked: score.asked,
+      revision: score.revision,
+      missed: missed
+        .filter((m) => m.part === part && m.revision === score.revision)
+        .map((m) => m.card),
+      earlier: earlier.filter((e) => e.blueprint === blueprint).map((e) => e.right),
+    };
+  });
+}
+
+async function readEarlier(
+  store: Store,
+  row: typeof evening.$inferSelect,
+  blueprints: readonly string[],
+): Promise<{ blueprint: string; right: number }[]> {
+  if (blueprints.length === 0) return [];
+  return store.db
+    .select({ blueprint: partScore.blueprint, right: partScore.right })
+    .from(partScore)
+    .innerJoin(evening, eq(evening.id, partScore.eveningId))
+    .where(
+      and(
+        eq(partScore.childId, row.childId),
+        inArray(partScore.blueprint, [...blueprints]),
+        lt(evening.day, row.day),
+      ),
+    );
+}
+
+async function readMarking(store: Store, eveningId: string): Promise<EveningView['marking']> {
+  const [row] = await store.db
+    .select({ part: marking.part, missed: marking.missed })
+    .from(marking)
+    .where(eq(marking.eveningId, eveningId));
+  return row ?? null;
+}
+
+async function readPages(store: Store, eveningId: string): Promise<number | null> {
+  const [row] = await store.db
+    .select({ pages: pageLog.pages })
+    .from(pageLog)
+    .where(eq(pageLog.eveningId, eveningId))
+    .orderBy(desc(pageLog.revision))
+    .limit(1);
+  return row?.pages ?? null;
+}

@@ -1,0 +1,61 @@
+import { and, asc, eq, gte, lt, lte, sql } from 'drizzle-orm';
+import type { EveningStatus, SchoolDay } from '../../drills/index.ts';
+import { storedDay } from '../classes/school-class.ts';
+import type { Store } from '../connection/db.ts';
+import { evening, ledger, partScore } from '../schema/index.ts';
+
+/** How one evening went, seen from today. */
+export interface PastEvening {
+  readonly eveningId: string;
+  readonly childId: string;
+  readonly day: SchoolDay;
+  readonly status: EveningStatus;
+}
+
+/** Of which children and days. `before` and `until` are exclusive and inclusive ends. */
+export interface HistoryRange {
+  readonly classId: string;
+  readonly from: SchoolDay;
+  readonly until?: SchoolDay;
+  readonly before?: SchoolDay;
+}
+
+/**
+ * The evenings of a class in order of day. One part marked is practised; "not today" counts as an answer; an evening whose
+ * message surely or possibly never arrived is `unsent`, so that a family is not called silent for our failure.
+ */
+export async function listPastEvenings(store: Store, range: HistoryRange): Promise<PastEvening[]> {
+  const marked = sql<boolean>`exists (select 1 from ${partScore} where ${partScore.eveningId} = ${evening.id})`;
+  const sent = sql<boolean>`exists (select 1 from ${ledger} where ${ledger.eveningId} = ${evening.id} and ${ledger.status} = 'sent')`;
+  const rows = await store.db
+    .select({
+      eveningId: evening.id,
+      childId: evening.childId,
+      day: evening.day,
+      declinedAt: evening.declinedAt,
+      marked,
+      sent,
+    })
+    .from(evening)
+    .where(
+      and(
+        eq(evening.classId, range.classId),
+        gte(evening.day, range.from),
+        range.until === undefined ? undefined : lte(evening.day, range.until),
+        range.before === undefined ? undefined : lt(evening.day, range.before),
+      ),
+    )
+    .orderBy(asc(evening.day));
+  return rows.map(({ eveningId, childId, day, ...facts }) => ({
+    eveningId,
+    childId,
+    day: storedDay(day),
+    status: statusOf(facts),
+  }));
+}
+
+function statusOf(row: { marked: boolean; declinedAt: Date | null; sent: boolean }): EveningStatus {
+  if (row.marked) return 'practised';
+  if (row.declinedAt) return 'not_today';
+  return row.sent ? 'silent' : 'unsent';
+}

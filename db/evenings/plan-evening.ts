@@ -1,0 +1,87 @@
+import { desc, eq, sql } from 'drizzle-orm';
+import { composeEvening, type RungId, type SchoolDay } from '../../drills/index.ts';
+import type { Book } from '../books/books.ts';
+import { nextPages } from '../books/next-pages.ts';
+import type { Store } from '../connection/db.ts';
+import { newId } from '../connection/ids.ts';
+import { inTransaction } from '../connection/transaction.ts';
+import { oweHelpers } from '../ledger/owe.ts';
+import { readMemory } from '../memory/read-memory.ts';
+import type { StoredPlan } from '../plans/week-plans.ts';
+import { evening, runResult } from '../schema/index.ts';
+import { storedRung } from './drill-json.ts';
+
+/** Everything an evening is made from. */
+export interface EveningInput {
+  readonly childId: string;
+  readonly classId: string;
+  readonly day: SchoolDay;
+  readonly plan: StoredPlan;
+  readonly book: Book | null;
+  readonly expiresAt: Date;
+  readonly now: Date;
+}
+
+/**
+ * Composes a child's evening and owes it to each helper, in one transaction. Returns how many messages are owed: 0 when the
+ * evening was there already, whoever planned it.
+ */
+export async function planEvening(store: Store, input: EveningInput): Promise<number> {
+  return inTransaction(store, async (inner) => {
+    const id = await insertEvening(inner, input);
+    if (!id) return 0;
+    return oweHelpers(
+      inner,
+      {
+        kind: 'evening',
+        subjectId: input.childId,
+        classId: input.classId,
+        day: input.day,
+        eveningId: id,
+        notBefore: input.now,
+        expiresAt: input.expiresAt,
+      },
+      input.now,
+    );
+  });
+}
+
+async function insertEvening(store: Store, input: EveningInput): Promise<string | null> {
+  const seed = `${input.childId} ${input.day}`;
+  const drill = composeEvening({
+    plan: input.plan.plan,
+    memory: await readMemory(store, input.childId),
+    lastStarts: await lastStarts(store, input.childId),
+    today: input.day,
+    seed,
+  });
+  const pages = input.book ? await nextPages(store, input.childId, input.book) : null;
+  const [row] = await store.db
+    .insert(evening)
+    .values({
+      id: newId(input.now),
+      childId: input.childId,
+      classId: input.classId,
+      day: input.day,
+      planId: input.plan.id,
+      seed,
+      drill,
+      bookId: pages && input.book ? input.book.id : null,
+      pageFrom: pages?.from ?? null,
+      pageTo: pages?.to ?? null,
+      createdAt: input.now,
+    })
+    .onConflictDoNothing()
+    .returning({ id: evening.id });
+  return row?.id ?? null;
+}
+
+/** Where each rung's latest counting run started. */
+async function lastStarts(store: Store, childId: string): Promise<Map<RungId, number>> {
+  const rows = await store.db
+    .selectDistinctOn([runResult.rung], { rung: runResult.rung, start: runResult.start })
+    .from(runResult)
+    .where(eq(runResult.childId, childId))
+    .orderBy(runResult.rung, desc(runResult.markedAt), sql`${runResult.id} desc`);
+  return new Map(rows.map((row) => [storedRung(row.rung), row.start]));
+}

@@ -1,0 +1,16 @@
+import { eq } from 'drizzle-orm';
+import type { Store } from '../connection/db.ts';
+import { evening } from '../schema/index.ts';
+import type { HelperScope } from './get-evening.ts';
+import { changeEvening } from './lock-evening.ts';
+
+/** Starts an evening, also one that was put off with "Not today". Starting twice changes nothing. */
+export async function startEvening(store: Store, scope: HelperScope, now: Date): Promise<void> {
+  await changeEvening(store, scope, now, async ({ db }, view) => {
+    if (view.started && !view.declined) return;
+    await db
+      .update(evening)
+      .set({ startedAt: now, declinedAt: null })
+      .where(eq(evening.id, view.id));
+  });
+}

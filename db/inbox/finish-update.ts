@@ -1,0 +1,38 @@
+import { and, eq, inArray, lt, sql } from 'drizzle-orm';
+import type { Store } from '../connection/db.ts';
+import { inbox } from '../schema/index.ts';
+import { MAX_TRIES } from './claim-updates.ts';
+
+/** Names one update of one bot. */
+export interface UpdateKey {
+  readonly botId: number;
+  readonly updateId: number;
+}
+
+/** Marks an update handled and forgets what it said. */
+export async function finishUpdate(store: Store, key: UpdateKey, now: Date): Promise<void> {
+  await store.db
+    .update(inbox)
+    .set({ status: 'done', payload: null, handledAt: now })
+    .where(and(eq(inbox.botId, key.botId), eq(inbox.updateId, key.updateId)));
+}
+
+/** Puts an update whose handler failed back in line; after the last try it is set aside, its payload kept for a look. */
+export async function retryUpdate(store: Store, key: UpdateKey, now: Date): Promise<void> {
+  await store.db
+    .update(inbox)
+    .set({
+      status: sql`case when ${inbox.tries} >= ${MAX_TRIES} then 'failed' else 'pending' end`,
+      handledAt: now,
+    })
+    .where(and(eq(inbox.botId, key.botId), eq(inbox.updateId, key.updateId)));
+}
+
+/** Deletes updates that ended before `before`; the chat service never repeats them after a day. */
+export async function purgeUpdates(store: Store, before: Date): Promise<number> {
+  const rows = await store.db
+    .delete(inbox)
+    .where(and(inArray(inbox.status, ['done', 'failed']), lt(inbox.handledAt, before)))
+    .returning({ updateId: inbox.updateId });
+  return rows.length;
+}

@@ -1,0 +1,22 @@
+import { and, asc, eq, isNotNull } from 'drizzle-orm';
+import type { Store } from '../connection/db.ts';
+import { helper, ledger } from '../schema/index.ts';
+
+/** A message about an evening that lies in some helper's chat. */
+export interface Copy {
+  readonly chatId: number;
+  readonly messageId: number;
+}
+
+/** Every message of an evening that surely arrived, oldest first, so that all of them can be kept true. */
+export async function listCopies(store: Store, eveningId: string): Promise<Copy[]> {
+  const rows = await store.db
+    .select({ chatId: helper.chatId, messageId: ledger.messageId })
+    .from(ledger)
+    .innerJoin(helper, eq(helper.id, ledger.recipientId))
+    .where(and(eq(ledger.eveningId, eveningId), isNotNull(ledger.messageId)))
+    .orderBy(asc(ledger.id));
+  return rows.flatMap(({ chatId, messageId }) =>
+    messageId === null ? [] : [{ chatId, messageId }],
+  );
+}

@@ -1,0 +1,94 @@
+import { and, eq } from 'drizzle-orm';
+import { checkPlan, type WeekPlan } from '../../drills/index.ts';
+import { getClass, type TeacherScope } from '../classes/get-class.ts';
+import type { Store } from '../connection/db.ts';
+import { newId } from '../connection/ids.ts';
+import { inTransaction } from '../connection/transaction.ts';
+import { AppError } from '../errors.ts';
+import { weekPlan } from '../schema/index.ts';
+import { storedPlan } from './plan-json.ts';
+
+/** A plan with the id that evenings keep, so that each can be traced to what it was made from. */
+export interface StoredPlan {
+  readonly id: string;
+  readonly plan: WeekPlan;
+}
+
+/** The plan in force and the teacher's draft; null where there is none. */
+export interface ClassPlans {
+  readonly active: StoredPlan | null;
+  readonly draft: StoredPlan | null;
+}
+
+/** Both plans of a class, for its teacher. */
+export async function getPlans(store: Store, scope: TeacherScope): Promise<ClassPlans> {
+  await getClass(store, scope);
+  return {
+    active: await planOf(store, scope.classId, 'active'),
+    draft: await planOf(store, scope.classId, 'draft'),
+  };
+}
+
+/** The plan in force, for the planner. */
+export async function getActivePlan(store: Store, classId: string): Promise<StoredPlan | null> {
+  return planOf(store, classId, 'active');
+}
+
+/** Keeps the teacher's draft. An empty plan may be kept, but not activated. */
+export async function saveDraftPlan(
+  store: Store,
+  scope: TeacherScope,
+  input: { plan: WeekPlan; now: Date },
+): Promise<void> {
+  await inTransaction(store, async (inner) => {
+    await getClass(inner, scope);
+    const changed = await inner.db
+      .update(weekPlan)
+      .set({ plan: input.plan })
+      .where(and(eq(weekPlan.classId, scope.classId), eq(weekPlan.status, 'draft')))
+      .returning({ id: weekPlan.id });
+    if (changed.length > 0) return;
+    await inner.db.insert(weekPlan).values({
+      id: newId(input.now),
+      classId: scope.classId,
+      status: 'draft',
+      plan: input.plan,
+      createdAt: input.now,
+    });
+  });
+}
+
+/** Puts the draft in force from the next evening that is sent. Without a draft `not_found`; with a faulty one `invalid`. */
+export async function activatePlan(
+  store: Store,
+  scope: TeacherScope,
+  now: Date,
+): Promise<WeekPlan> {
+  return inTransaction(store, async (inner) => {
+    await getClass(inner, scope);
+    const draft = await planOf(inner, scope.classId, 'draft');
+    if (!draft) throw new AppError('not_found', 'draft plan');
+    if (checkPlan(draft.plan).length > 0) throw new AppError('invalid', 'week plan');
+    await inner.db
+      .update(weekPlan)
+      .set({ status: 'past' })
+      .where(and(eq(weekPlan.classId, scope.classId), eq(weekPlan.status, 'active')));
+    await inner.db
+      .update(weekPlan)
+      .set({ status: 'active', activatedAt: now })
+      .where(eq(weekPlan.id, draft.id));
+    return draft.plan;
+  });
+}
+
+async function planOf(
+  store: Store,
+  classId: string,
+  status: 'active' | 'draft',
+): Promise<StoredPlan | null> {
+  const [row] = await store.db
+    .select({ id: weekPlan.id, plan: weekPlan.plan })
+    .from(weekPlan)
+    .where(and(eq(weekPlan.classId, classId), eq(weekPlan.status, status)));
+  return row ? { id: row.id, plan: storedPlan(row.plan) } : null;
+}

@@ -1,0 +1,117 @@
+import { sql } from 'drizzle-orm';
+import {
+  bigint,
+  check,
+  date,
+  index,
+  integer,
+  jsonb,
+  pgTable,
+  primaryKey,
+  text,
+  unique,
+  uuid,
+} from 'drizzle-orm/pg-core';
+import { instant, schoolClass } from './people.ts';
+import { evening } from './practice.ts';
+
+/** The kinds of message the engine sends by itself. Answers to taps are not in the ledger. */
+export const LEDGER_KINDS = [
+  'evening',
+  'reminder',
+  'nudge',
+  'digest',
+  'digest_picture',
+  'digest_table',
+] as const;
+
+/**
+ * planned -> attempting -> sent | failed | unknown.
+ * `attempting` is written before the call leaves; a time-out or a crash leaves `unknown`, which is never blindly resent.
+ */
+export const LEDGER_STATUSES = ['planned', 'attempting', 'sent', 'failed', 'unknown'] as const;
+
+/** One message owed to one recipient. The unique key is what makes "exactly one" true. */
+export const ledger = pgTable(
+  'ledger',
+  {
+    id: uuid('id').primaryKey(),
+    kind: text('kind', { enum: LEDGER_KINDS }).notNull(),
+    subjectId: uuid('subject_id').notNull(),
+    day: date('day', { mode: 'string' }).notNull(),
+    classId: uuid('class_id')
+      .notNull()
+      .references(() => schoolClass.id),
+    eveningId: uuid('evening_id').references(() => evening.id),
+    recipientKind: text('recipient_kind', { enum: ['helper', 'teacher'] }).notNull(),
+    recipientId: uuid('recipient_id').notNull(),
+    status: text('status', { enum: LEDGER_STATUSES }).notNull(),
+    messageId: integer('message_id'),
+    tries: integer('tries').notNull().default(0),
+    notBefore: instant('not_before').notNull(),
+    expiresAt: instant('expires_at').notNull(),
+    enqueuedAt: instant('enqueued_at').notNull(),
+    attemptedAt: instant('attempted_at'),
+    settledAt: instant('settled_at'),
+    problem: text('problem'),
+  },
+  (t) => [
+    unique('ledger_once').on(t.subjectId, t.day, t.kind, t.recipientId),
+    index('ledger_waiting').on(t.notBefore).where(sql`${t.status} = 'planned'`),
+    index('ledger_attempting').on(t.attemptedAt).where(sql`${t.status} = 'attempting'`),
+    index('ledger_by_evening').on(t.eveningId),
+    check(
+      'ledger_status',
+      sql`${t.status} in ('planned', 'attempting', 'sent', 'failed', 'unknown')`,
+    ),
+  ],
+);
+
+/** Updates as they arrived. Stored before they are acknowledged; the payload is purged once handled. */
+export const inbox = pgTable(
+  'inbox',
+  {
+    botId: bigint('bot_id', { mode: 'number' }).notNull(),
+    updateId: bigint('update_id', { mode: 'number' }).notNull(),
+    actorId: bigint('actor_id', { mode: 'number' }),
+    payload: jsonb('payload').$type<unknown>(),
+    status: text('status', { enum: ['pending', 'handling', 'done', 'failed'] }).notNull(),
+    tries: integer('tries').notNull().default(0),
+    receivedAt: instant('received_at').notNull(),
+    claimedAt: instant('claimed_at'),
+    handledAt: instant('handled_at'),
+  },
+  (t) => [
+    primaryKey({ columns: [t.botId, t.updateId] }),
+    index('inbox_open').on(t.updateId).where(sql`${t.status} in ('pending', 'handling')`),
+    check('inbox_status', sql`${t.status} in ('pending', 'handling', 'done', 'failed')`),
+  ],
+);
+
+/** Content hash to the chat service's own file id, per bot, so that nothing is uploaded twice. */
+export const media = pgTable(
+  'media',
+  {
+    hash: text('hash').notNull(),
+    botId: bigint('bot_id', { mode: 'number' }).notNull(),
+    fileId: text('file_id').notNull(),
+    bytes: integer('bytes').notNull(),
+    createdAt: instant('created_at').notNull(),
+  },
+  (t) => [primaryKey({ columns: [t.hash, t.botId] })],
+);
+
+/** One row per bot: when the next message may leave, and until when everybody pauses. Shared by all senders. */
+export const rate = pgTable('rate', {
+  botId: bigint('bot_id', { mode: 'number' }).primaryKey(),
+  nextAt: instant('next_at').notNull(),
+  pausedUntil: instant('paused_until'),
+});
+
+/** What the bot is waiting for a person to type. One row per chat; buttons need none. */
+export const expectation = pgTable('expectation', {
+  chatId: bigint('chat_id', { mode: 'number' }).primaryKey(),
+  kind: text('kind').notNull(),
+  data: jsonb('data').$type<unknown>().notNull(),
+  createdAt: instant('created_at').notNull(),
+});

@@ -1,0 +1,3 @@
+export * from './delivery.ts';
+export * from './people.ts';
+export * from './practice.ts';

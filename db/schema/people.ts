@@ -1,0 +1,182 @@
+import { sql } from 'drizzle-orm';
+import {
+  bigint,
+  date,
+  foreignKey,
+  index,
+  integer,
+  jsonb,
+  pgTable,
+  primaryKey,
+  text,
+  timestamp,
+  unique,
+  uniqueIndex,
+  uuid,
+} from 'drizzle-orm/pg-core';
+
+/** An instant, stored with its zone. */
+export const instant = (name: string) => timestamp(name, { withTimezone: true, mode: 'date' });
+
+/** A teacher's chat account. `unreachableAt` is set when the chat service says the account is gone or has blocked the bot. */
+export const teacher = pgTable('teacher', {
+  id: uuid('id').primaryKey(),
+  chatId: bigint('chat_id', { mode: 'number' }).notNull().unique(),
+  unreachableAt: instant('unreachable_at'),
+  createdAt: instant('created_at').notNull(),
+});
+
+/** A one-time code by which the operator lets somebody become a teacher. Only the hash is kept. */
+export const teacherInvite = pgTable('teacher_invite', {
+  id: uuid('id').primaryKey(),
+  codeHash: text('code_hash').notNull().unique(),
+  expiresAt: instant('expires_at').notNull(),
+  usedBy: uuid('used_by').references(() => teacher.id),
+  usedAt: instant('used_at'),
+  createdAt: instant('created_at').notNull(),
+});
+
+/** A class and its week. Times are `HH:MM` in `zone`; weekdays are ISO 8601, 1 = Monday. */
+export const schoolClass = pgTable('class', {
+  id: uuid('id').primaryKey(),
+  title: text('title').notNull(),
+  zone: text('zone').notNull(),
+  weekdays: jsonb('weekdays').$type<number[]>().notNull(),
+  eveningTime: text('evening_time').notNull(),
+  nudgeTime: text('nudge_time').notNull(),
+  digestWeekday: integer('digest_weekday').notNull(),
+  digestTime: text('digest_time').notNull(),
+  createdAt: instant('created_at').notNull(),
+  archivedAt: instant('archived_at'),
+});
+
+/** Who teaches which class. Every teacher-side read and write is scoped through this table. */
+export const classTeacher = pgTable(
+  'class_teacher',
+  {
+    classId: uuid('class_id')
+      .notNull()
+      .references(() => schoolClass.id),
+    teacherId: uuid('teacher_id')
+      .notNull()
+      .references(() => teacher.id),
+    createdAt: instant('created_at').notNull(),
+  },
+  (t) => [
+    primaryKey({ columns: [t.classId, t.teacherId] }),
+    index('class_teacher_by_teacher').on(t.teacherId),
+  ],
+);
+
+/** School days without practice, first and last day included. */
+export const classBreak = pgTable(
+  'break',
+  {
+    id: uuid('id').primaryKey(),
+    classId: uuid('class_id')
+      .notNull()
+      .references(() => schoolClass.id),
+    firstDay: date('first_day', { mode: 'string' }).notNull(),
+    lastDay: date('last_day', { mode: 'string' }).notNull(),
+    title: text('title').notNull(),
+    createdAt: instant('created_at').notNull(),
+  },
+  (t) => [index('break_by_class').on(t.classId, t.lastDay)],
+);
+
+/** A child: a nickname and a roster number, nothing more. `eveningTime` overrides the class's for this family. */
+export const child = pgTable(
+  'child',
+  {
+    id: uuid('id').primaryKey(),
+    classId: uuid('class_id')
+      .notNull()
+      .references(() => schoolClass.id),
+    number: integer('number').notNull(),
+    nickname: text('nickname').notNull(),
+    eveningTime: text('evening_time'),
+    createdAt: instant('created_at').notNull(),
+    archivedAt: instant('archived_at'),
+  },
+  (t) => [
+    unique('child_number_in_class').on(t.classId, t.number),
+    unique('child_with_class').on(t.id, t.classId),
+    uniqueIndex('child_nickname_in_class')
+      .on(t.classId, sql`lower(${t.nickname})`)
+      .where(sql`${t.archivedAt} is null`),
+  ],
+);
+
+/** The adult or older sibling who marks. */
+export const helper = pgTable('helper', {
+  id: uuid('id').primaryKey(),
+  chatId: bigint('chat_id', { mode: 'number' }).notNull().unique(),
+  unreachableAt: instant('unreachable_at'),
+  createdAt: instant('created_at').notNull(),
+});
+
+/** Which helper sits beside which child. Every family-side read and write is scoped through this table. */
+export const helperChild = pgTable(
+  'helper_child',
+  {
+    helperId: uuid('helper_id')
+      .notNull()
+      .references(() => helper.id),
+    childId: uuid('child_id')
+      .notNull()
+      .references(() => child.id),
+    joinedAt: instant('joined_at').notNull(),
+    leftAt: instant('left_at'),
+  },
+  (t) => [
+    primaryKey({ columns: [t.helperId, t.childId] }),
+    index('helper_child_by_child').on(t.childId),
+  ],
+);
+
+/** A join code for one child, as printed on a slip. Only the hash is kept. */
+export const slip = pgTable(
+  'slip',
+  {
+    id: uuid('id').primaryKey(),
+    childId: uuid('child_id').notNull(),
+    classId: uuid('class_id').notNull(),
+    codeHash: text('code_hash').notNull().unique(),
+    usesLeft: integer('uses_left').notNull(),
+    expiresAt: instant('expires_at').notNull(),
+    revokedAt: instant('revoked_at'),
+    createdAt: instant('created_at').notNull(),
+  },
+  (t) => [
+    foreignKey({ columns: [t.childId, t.classId], foreignColumns: [child.id, child.classId] }),
+    index('slip_by_child').on(t.childId),
+  ],
+);
+
+/** Proof of a family's agreement: who, to which text, in which language, when, on what evidence, and when it was withdrawn. */
+export const consent = pgTable(
+  'consent',
+  {
+    id: uuid('id').primaryKey(),
+    helperId: uuid('helper_id')
+      .notNull()
+      .references(() => helper.id),
+    childId: uuid('child_id')
+      .notNull()
+      .references(() => child.id),
+    textVersion: text('text_version').notNull(),
+    language: text('language').notNull(),
+    evidence: jsonb('evidence').$type<{ messageId: number }>().notNull(),
+    agreedAt: instant('agreed_at').notNull(),
+    withdrawnAt: instant('withdrawn_at'),
+  },
+  (t) => [index('consent_by_helper').on(t.helperId, t.childId)],
+);
+
+/** What was deleted and when. Never a name. */
+export const erasure = pgTable('erasure', {
+  id: uuid('id').primaryKey(),
+  subjectKind: text('subject_kind').notNull(),
+  subjectId: uuid('subject_id').notNull(),
+  erasedAt: instant('erased_at').notNull(),
+});

@@ -1,0 +1,63 @@
+import { and, eq, gt, sql } from 'drizzle-orm';
+import type { Store } from '../connection/db.ts';
+import { newId } from '../connection/ids.ts';
+import { inTransaction } from '../connection/transaction.ts';
+import { AppError } from '../errors.ts';
+import { consent, helper, helperChild, slip } from '../schema/index.ts';
+import { type OpenSlip, readSlip } from './read-slip.ts';
+
+/** The agreement as it was given. */
+export interface Agreement {
+  readonly textVersion: string;
+  readonly language: string;
+  /** The notice's message in the helper's chat. */
+  readonly messageId: number;
+}
+
+/**
+ * Joins the account to the slip's child, once it has agreed. Uses up one use, records the agreement, and makes the helper
+ * known if it is new. Refuses like {@link readSlip}; nothing is stored then.
+ */
+export async function acceptSlip(
+  store: Store,
+  input: { code: string; chatId: number; agreement: Agreement; now: Date },
+): Promise<OpenSlip> {
+  return inTransaction(store, async (inner) => {
+    const open = await readSlip(inner, input);
+    const taken = await inner.db
+      .update(slip)
+      .set({ usesLeft: sql`${slip.usesLeft} - 1` })
+      .where(and(eq(slip.id, open.slipId), gt(slip.usesLeft, 0)))
+      .returning({ id: slip.id });
+    // Somebody else took the last use between our read and this write.
+    if (taken.length === 0) throw new AppError('used_up', 'slip');
+    const helperId = await rememberHelper(inner, input.chatId, input.now);
+    await inner.db
+      .insert(helperChild)
+      .values({ helperId, childId: open.childId, joinedAt: input.now })
+      .onConflictDoUpdate({
+        target: [helperChild.helperId, helperChild.childId],
+        set: { joinedAt: input.now, leftAt: null },
+      });
+    const { messageId, ...text } = input.agreement;
+    await inner.db.insert(consent).values({
+      id: newId(input.now),
+      helperId,
+      childId: open.childId,
+      ...text,
+      evidence: { messageId },
+      agreedAt: input.now,
+    });
+    return open;
+  });
+}
+
+async function rememberHelper(store: Store, chatId: number, now: Date): Promise<string> {
+  const [row] = await store.db
+    .insert(helper)
+    .values({ id: newId(now), chatId, createdAt: now })
+    .onConflictDoUpdate({ target: helper.chatId, set: { unreachableAt: null } })
+    .returning({ id: helper.id });
+  if (!row) throw new AppError('not_found', 'helper');
+  return row.id;
+}

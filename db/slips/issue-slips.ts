@@ -1,0 +1,56 @@
+import { and, inArray, isNull } from 'drizzle-orm';
+import type { RosterChild } from '../children/add-children.ts';
+import { listChildren } from '../children/list-children.ts';
+import type { TeacherScope } from '../classes/get-class.ts';
+import { hashCode, newCode } from '../codes.ts';
+import type { Store } from '../connection/db.ts';
+import { newId } from '../connection/ids.ts';
+import { inTransaction } from '../connection/transaction.ts';
+import { AppError } from '../errors.ts';
+import { slip } from '../schema/index.ts';
+
+/** How often a slip may be used (two parents, an older sister and one to spare) and how long. */
+export const SLIP_LIMITS = { uses: 4, days: 60 } as const;
+
+/** A child with the code of its fresh slip. The code exists here and on paper; the database keeps a hash. */
+export interface IssuedSlip {
+  readonly child: RosterChild;
+  readonly code: string;
+}
+
+/** Issues a slip for each child named. A child's earlier slips die at once. */
+export async function issueSlips(
+  store: Store,
+  scope: TeacherScope,
+  input: { childIds: readonly string[]; now: Date },
+): Promise<IssuedSlip[]> {
+  return inTransaction(store, async (inner) => {
+    const children = await listChildren(inner, scope);
+    const chosen = input.childIds.map((id) => {
+      const found = children.find((row) => row.id === id);
+      if (!found) throw new AppError('not_found', 'child');
+      return found;
+    });
+    if (chosen.length === 0) return [];
+    await inner.db
+      .update(slip)
+      .set({ revokedAt: input.now })
+      .where(and(inArray(slip.childId, [...input.childIds]), isNull(slip.revokedAt)));
+    const issued = chosen.map(({ id, number, nickname }) => ({
+      child: { id, number, nickname },
+      code: newCode(),
+    }));
+    await inner.db.insert(slip).values(
+      issued.map(({ child, code }) => ({
+        id: newId(input.now),
+        childId: child.id,
+        classId: scope.classId,
+        codeHash: hashCode(code),
+        usesLeft: SLIP_LIMITS.uses,
+        expiresAt: new Date(input.now.getTime() + SLIP_LIMITS.days * 86_400_000),
+        createdAt: input.now,
+      })),
+    );
+    return issued;
+  });
+}

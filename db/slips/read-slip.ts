@@ -1,0 +1,60 @@
+import { and, eq, isNull } from 'drizzle-orm';
+import { hashCode } from '../codes.ts';
+import type { Store } from '../connection/db.ts';
+import { AppError } from '../errors.ts';
+import { child, helper, helperChild, schoolClass, slip } from '../schema/index.ts';
+
+/** What a code opens. */
+export interface OpenSlip {
+  readonly slipId: string;
+  readonly childId: string;
+  readonly nickname: string;
+  readonly classTitle: string;
+}
+
+/**
+ * What a code opens for this account. Unknown or revoked codes are `not_found`, old ones `expired`, spent ones `used_up`,
+ * and a helper who has joined this child already gets `conflict`.
+ */
+export async function readSlip(
+  store: Store,
+  input: { code: string; chatId: number; now: Date },
+): Promise<OpenSlip> {
+  const [row] = await store.db
+    .select({
+      slipId: slip.id,
+      childId: slip.childId,
+      nickname: child.nickname,
+      classTitle: schoolClass.title,
+      usesLeft: slip.usesLeft,
+      expiresAt: slip.expiresAt,
+    })
+    .from(slip)
+    .innerJoin(child, eq(child.id, slip.childId))
+    .innerJoin(schoolClass, eq(schoolClass.id, slip.classId))
+    .where(
+      and(
+        eq(slip.codeHash, hashCode(input.code)),
+        isNull(slip.revokedAt),
+        isNull(child.archivedAt),
+        isNull(schoolClass.archivedAt),
+      ),
+    );
+  if (!row) throw new AppError('not_found', 'slip');
+  if (await hasJoined(store, input.chatId, row.childId)) throw new AppError('conflict', 'helper');
+  if (row.expiresAt <= input.now) throw new AppError('expired', 'slip');
+  if (row.usesLeft <= 0) throw new AppError('used_up', 'slip');
+  const { usesLeft: _uses, expiresAt: _expires, ...open } = row;
+  return open;
+}
+
+async function hasJoined(store: Store, chatId: number, childId: string): Promise<boolean> {
+  const rows = await store.db
+    .select({ id: helper.id })
+    .from(helper)
+    .innerJoin(helperChild, eq(helperChild.helperId, helper.id))
+    .where(
+      and(eq(helper.chatId, chatId), eq(helperChild.childId, childId), isNull(helperChild.leftAt)),
+    );
+  return rows.length > 0;
+}

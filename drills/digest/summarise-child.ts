@@ -1,0 +1,25 @@
+import { STRANDS, type Strand } from '../ladder/rung.ts';
+import { practisedEvenings } from './practised-evenings.ts';
+import { tallyOf } from './tally.ts';
+import type { ChildSummary, ChildWeek, Tally, WeekInput } from './week.ts';
+
+/** One child's line of the digest. Evenings outside the week's days are left out; pages count on any evening. */
+export function summariseChild(child: ChildWeek, days: WeekInput['days']): ChildSummary {
+  const practised = practisedEvenings(child, days);
+  const parts = practised.flatMap((evening) => evening.parts);
+  const strands = new Map<Strand, Tally>();
+  for (const strand of STRANDS) {
+    const tally = tallyOf(parts.filter((part) => part.strand === strand));
+    if (tally.asked > 0) strands.set(strand, tally);
+  }
+  const evenings = child.evenings.filter(({ day }) => days.includes(day));
+  return {
+    childId: child.childId,
+    number: child.number,
+    nickname: child.nickname,
+    days: days.map((day) => evenings.find((evening) => evening.day === day)?.status ?? 'none'),
+    daysPractised: new Set(practised.map(({ day }) => day)).size,
+    strands,
+    pages: evenings.reduce((total, { pages }) => total + (pages ?? 0), 0),
+  };
+}

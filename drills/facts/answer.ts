@@ -1,0 +1,28 @@
+import { clockPhrase } from './clock-phrase.ts';
+import type { FactId } from './fact-id.ts';
+import { shapeOf } from './fact-shape.ts';
+
+/**
+ * What the child should say: digits for a number, English words for a clock.
+ * Throws RangeError for a text that is no fact and for a clock between two five-minute marks.
+ *
+ * @example
+ * answerOf('clock:0330'); // 'half past three'
+ */
+export function answerOf(fact: FactId): string {
+  const shape = shapeOf(fact);
+  switch (shape.kind) {
+    case 'add':
+      return String(shape.a + shape.b);
+    case 'gap':
+      return String(shape.total - shape.a);
+    case 'sub':
+      return String(shape.a - shape.b);
+    case 'double':
+      return String(shape.n * 2);
+    case 'half':
+      return String(shape.n / 2);
+    case 'clock':
+      return clockPhrase(shape.hour, shape.minute);
+  }
+}

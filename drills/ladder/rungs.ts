@@ -1,0 +1,37 @@
+import { FACT_RUNGS } from './fact-rungs.ts';
+import { RUN_RUNGS } from './run-rungs.ts';
+import type { Rung, Strand } from './rung.ts';
+
+/** Every rung there is, in the order of the strands, easier ones first within a strand. */
+export const RUNGS: readonly Rung[] = [...FACT_RUNGS, ...RUN_RUNGS];
+
+const BY_ID: ReadonlyMap<string, Rung> = new Map(RUNGS.map((rung) => [rung.id, rung]));
+
+const TITLES: Readonly<Record<Strand, string>> = {
+  bonds: 'number bonds',
+  takeaway: 'take away',
+  doubles: 'doubles',
+  halves: 'halves',
+  clock: 'clock',
+  counting: 'counting',
+};
+
+/** The rung stored under this id; null when there is none (any more). */
+export function rungById(id: string): Rung | null {
+  return BY_ID.get(id) ?? null;
+}
+
+/** One strand's ladder, easier rungs first. */
+export function rungsOf(strand: Strand): readonly Rung[] {
+  return RUNGS.filter((rung) => rung.strand === strand);
+}
+
+/**
+ * A strand in plain words.
+ *
+ * @example
+ * strandTitle('bonds'); // 'number bonds'
+ */
+export function strandTitle(strand: Strand): string {
+  return TITLES[strand];
+}

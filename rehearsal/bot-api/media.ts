@@ -1,0 +1,70 @@
+import { readFileId } from '../file-ids.ts';
+import { imageSize } from '../image-size.ts';
+import type { Service } from '../service.ts';
+import type { FileClass, FileRecord } from '../state.ts';
+import type { Upload } from './body.ts';
+import { badRequest } from './envelope.ts';
+
+/** Bytes (SPEC sendPhoto). */
+const PHOTO_LIMIT = 10_485_760;
+/** Pixels, width and height together (SPEC sendPhoto). */
+const PHOTO_SIDES = 10_000;
+const PHOTO_RATIO = 20;
+
+function checkPhoto({ bytes }: Upload): void {
+  if (bytes.length > PHOTO_LIMIT) {
+    throw badRequest(
+      `file of size ${bytes.length} bytes is too big for a photo; the maximum size is ${PHOTO_LIMIT} bytes`,
+    );
+  }
+  const size = imageSize(bytes);
+  if (size === undefined) throw badRequest('IMAGE_PROCESS_FAILED');
+  const { width, height } = size;
+  const ratio = Math.max(width, height) / Math.max(1, Math.min(width, height));
+  if (width + height > PHOTO_SIDES || ratio > PHOTO_RATIO)
+    throw badRequest('PHOTO_INVALID_DIMENSIONS');
+}
+
+async function store(service: Service, upload: Upload, fileClass: FileClass): Promise<FileRecord> {
+  if (upload.bytes.length === 0) throw badRequest('file must be non-empty');
+  if (fileClass === 'Photo') checkPhoto(upload);
+  return service.files.put({ ...upload, fileClass });
+}
+
+/** Finds the file behind a file id of this bot. Throws a 400 for ids that are malformed or another bot's. */
+export function fileById(
+  service: Service,
+  id: string,
+): { record: FileRecord; variant: 'full' | 'small' } {
+  if (!/^[\w-]+$/.test(id))
+    throw badRequest('wrong remote file identifier specified: Wrong character in the string');
+  const parts = readFileId(id);
+  if (parts === undefined)
+    throw badRequest("wrong remote file identifier specified: can't unserialize it");
+  const record = parts.botTag === service.botTag ? service.files.find(parts.uniqueId) : undefined;
+  if (record === undefined) throw badRequest('wrong file identifier/HTTP URL specified');
+  return { record, variant: parts.variant };
+}
+
+/**
+ * The file a parameter means: `attach://` a part of this call, or the id of an earlier one.
+ * Addresses on the web are refused, because the rehearsal fetches nothing.
+ */
+export async function mediaFile(
+  service: Service,
+  value: string,
+  fileClass: FileClass,
+  uploads: ReadonlyMap<string, Upload>,
+): Promise<FileRecord> {
+  if (value.startsWith('attach://')) {
+    const upload = uploads.get(value.slice('attach://'.length));
+    if (upload === undefined) throw badRequest('wrong file identifier/HTTP URL specified');
+    return store(service, upload, fileClass);
+  }
+  if (/^https?:/i.test(value)) throw badRequest('failed to get HTTP URL content');
+  const { record } = fileById(service, value);
+  if (record.fileClass !== fileClass) {
+    throw badRequest(`can't use file of type ${record.fileClass} as ${fileClass}`);
+  }
+  return record;
+}

@@ -1,0 +1,92 @@
+import { z } from 'zod';
+import { chatId, entities, flag, integer, structured, text } from './values.ts';
+
+const replyMarkup = structured(z.record(z.string(), z.unknown()));
+
+/** What every sending method takes besides its content. Read, and without effect here. */
+const sending = {
+  chat_id: chatId,
+  disable_notification: flag.optional(),
+  protect_content: flag.optional(),
+  reply_parameters: structured(z.object({ message_id: integer })).optional(),
+  reply_markup: replyMarkup.optional(),
+};
+
+const caption = {
+  caption: text.optional(),
+  parse_mode: z.string().optional(),
+  caption_entities: entities.optional(),
+  show_caption_above_media: flag.optional(),
+};
+
+/** Which message an edit means. Inline messages do not exist here. */
+const edited = {
+  chat_id: chatId.optional(),
+  message_id: integer.optional(),
+  reply_markup: replyMarkup.optional(),
+};
+
+const { show_caption_above_media: _, ...documentCaption } = caption;
+
+const command = z.object({
+  command: z.string().regex(/^[a-z0-9_]{1,32}$/, 'BOT_COMMAND_INVALID'),
+  description: z
+    .string()
+    .min(1, 'BOT_COMMAND_DESCRIPTION_INVALID')
+    .max(256, 'BOT_COMMAND_DESCRIPTION_INVALID'),
+});
+
+/** Parameters of every method the rehearsal answers, by the method's name. Unknown ones are ignored. */
+export const schemas = {
+  getMe: z.object({}),
+  getUpdates: z.object({
+    offset: integer.optional(),
+    limit: integer.optional(),
+    timeout: integer.optional(),
+    allowed_updates: structured(z.array(z.string())).optional(),
+  }),
+  deleteWebhook: z.object({ drop_pending_updates: flag.optional() }),
+  getWebhookInfo: z.object({}),
+  setMyCommands: z.object({
+    commands: structured(z.array(command).max(100, 'BOT_COMMANDS_TOO_MUCH')),
+    scope: structured(z.object({ type: z.string(), chat_id: chatId.optional() })).optional(),
+    language_code: z.string().optional(),
+  }),
+  sendMessage: z.object({
+    ...sending,
+    text,
+    parse_mode: z.string().optional(),
+    entities: entities.optional(),
+    link_preview_options: structured(z.record(z.string(), z.unknown())).optional(),
+  }),
+  sendPhoto: z.object({ ...sending, ...caption, photo: z.string(), has_spoiler: flag.optional() }),
+  sendDocument: z.object({ ...sending, ...documentCaption, document: z.string() }),
+  editMessageText: z.object({
+    ...edited,
+    text: text.optional(),
+    parse_mode: z.string().optional(),
+    entities: entities.optional(),
+    link_preview_options: structured(z.record(z.string(), z.unknown())).optional(),
+  }),
+  editMessageCaption: z.object({ ...edited, ...caption }),
+  editMessageMedia: z.object({
+    ...edited,
+    media: structured(z.object({ ...caption, type: z.string(), media: z.string() })),
+  }),
+  editMessageReplyMarkup: z.object(edited),
+  deleteMessage: z.object({ chat_id: chatId, message_id: integer }),
+  answerCallbackQuery: z.object({
+    callback_query_id: text,
+    text: text.optional(),
+    show_alert: flag.optional(),
+    url: z.string().optional(),
+    cache_time: integer.optional(),
+  }),
+  sendChatAction: z.object({ chat_id: chatId, action: z.string() }),
+  getFile: z.object({ file_id: z.string() }),
+};
+
+export type MethodName = keyof typeof schemas;
+
+/** A method's parameters after reading. */
+export type Params<M extends MethodName> = z.output<(typeof schemas)[M]>;

@@ -1,0 +1,34 @@
+/** One Bot API call as the network panel shows it. */
+export interface LoggedCall {
+  /** Instant of the app's clock, ISO 8601. */
+  readonly at: string;
+  readonly method: string;
+  /** HTTP status; 0 when the connection was cut without an answer. */
+  readonly status: number;
+  readonly chatId?: number;
+  /** Milliseconds of the machine's clock. */
+  readonly ms: number;
+  /** Files are left out; `attach://` stands in their place. */
+  readonly params: Record<string, unknown>;
+  /** What the bot was told when the status is not 200. */
+  readonly description?: string;
+}
+
+const KEPT = 2000;
+
+export interface CallLog {
+  add(call: LoggedCall): void;
+  all(): readonly LoggedCall[];
+}
+
+/** Keeps the last calls in memory. It is never written to a file. */
+export function createCallLog(): CallLog {
+  const calls: LoggedCall[] = [];
+  return {
+    add: (call) => {
+      calls.push(call);
+      if (calls.length > KEPT) calls.shift();
+    },
+    all: () => calls,
+  };
+}

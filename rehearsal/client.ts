@@ -1,0 +1,199 @@
+import type { LoggedCall } from './call-log.ts';
+import type { Fault } from './faults.ts';
+import type { Stop } from './options.ts';
+import type { AccountView, Answer, ChatMessage } from './phone-api/views.ts';
+import type { Command } from './state.ts';
+
+export type { LoggedCall } from './call-log.ts';
+export type { Fault } from './faults.ts';
+export type { Stop } from './options.ts';
+export type { AccountView, Answer, ButtonView, ChatMessage, FileView } from './phone-api/views.ts';
+
+/** A person to add. `note` is shown in the list of phones, for example "Wren's helper". */
+export interface AccountToAdd {
+  readonly id: number;
+  readonly name: string;
+  readonly note?: string;
+  /** Sent to the bot as the language of the person's phone, default `en`. */
+  readonly languageCode?: string;
+}
+
+/** A file a person sends to the bot. */
+export interface FileToSend {
+  readonly kind: 'photo' | 'document' | 'voice';
+  readonly fileName: string;
+  readonly mimeType?: string;
+  readonly caption?: string;
+  readonly bytes: Uint8Array;
+}
+
+function labels(messages: readonly ChatMessage[]): string {
+  const shown = messages.flatMap(({ buttons }) => buttons.flat()).map(({ text }) => `"${text}"`);
+  return shown.length === 0 ? 'There are no buttons.' : `There are: ${shown.join(', ')}.`;
+}
+
+/**
+ * Acts as the people around a bot: opens links, writes, taps, reads what the bot shows.
+ * Every method throws an Error with the rehearsal's reason when it is refused.
+ */
+export class RehearsalClient {
+  readonly #root: string;
+
+  /** `baseUrl` is the page's address, as in {@link Rehearsal.url}. */
+  constructor(baseUrl: string) {
+    this.#root = `${baseUrl.replace(/\/$/, '')}/rehearsal`;
+  }
+
+  async #call<T>(method: 'GET' | 'POST' | 'DELETE', path: string, body?: unknown): Promise<T> {
+    const response = await fetch(`${this.#root}${path}`, {
+      method,
+      ...(body === undefined
+        ? {}
+        : { body: JSON.stringify(body), headers: { 'content-type': 'application/json' } }),
+    });
+    const answer = await response.json();
+    if (!response.ok) throw new Error(answer.error ?? `the rehearsal answered ${response.status}`);
+    return answer;
+  }
+
+  /** Adds a person; a second call with the same id changes name, note and language. */
+  async addAccount(account: AccountToAdd): Promise<void> {
+    await this.#call('POST', '/accounts', account);
+  }
+
+  accounts(): Promise<readonly AccountView[]> {
+    return this.#call('GET', '/accounts');
+  }
+
+  /** Opens `https://t.me/<bot>?start=PAYLOAD`, or the bare payload; unblocks the bot if it was blocked. */
+  async openLink(accountId: number, linkOrPayload: string): Promise<void> {
+    await this.#call('POST', `/accounts/${accountId}/open`, { link: linkOrPayload });
+  }
+
+  /** Sends text. The first text of a chat must be `/start`. */
+  say(accountId: number, text: string): Promise<ChatMessage> {
+    return this.#call('POST', `/accounts/${accountId}/say`, { text });
+  }
+
+  sendFile(accountId: number, { bytes, ...rest }: FileToSend): Promise<ChatMessage> {
+    const base64 = Buffer.from(bytes).toString('base64');
+    return this.#call('POST', `/accounts/${accountId}/files`, { ...rest, base64 });
+  }
+
+  /** Taps the button that carries `data`; it must be on the message now. */
+  tap(accountId: number, messageId: number, data: string): Promise<{ queryId: string }> {
+    return this.#call('POST', `/accounts/${accountId}/tap`, { messageId, data });
+  }
+
+  /**
+   * Taps the button whose text contains `label`, on the given message or the newest that has one.
+   * An equal text wins over a containing one. Throws an Error naming the buttons there are.
+   */
+  async tapLabel(
+    accountId: number,
+    label: string,
+    messageId?: number,
+  ): Promise<{ queryId: string }> {
+    const chat = await this.chat(accountId);
+    const messages = chat.filter(({ id }) => messageId === undefined || id === messageId).reverse();
+    const matches = messages.flatMap(({ id, buttons }) =>
+      buttons
+        .flat()
+        .flatMap(({ text, data }) =>
+          data !== undefined && text.includes(label) ? [{ id, text, data }] : [],
+        ),
+    );
+    const inNewest = matches.filter(({ id }) => id === matches[0]?.id);
+    const match = inNewest.find(({ text }) => text === label) ?? inNewest[0];
+    if (match === undefined) throw new Error(`No button says "${label}". ${labels(messages)}`);
+    return this.tap(accountId, match.id, match.data);
+  }
+
+  /** What the bot answered to this person's taps, oldest first. */
+  answers(accountId: number): Promise<readonly Answer[]> {
+    return this.#call('GET', `/accounts/${accountId}/answers`);
+  }
+
+  /** The person's chat, oldest message first. */
+  chat(accountId: number): Promise<readonly ChatMessage[]> {
+    return this.#call('GET', `/accounts/${accountId}/chat`);
+  }
+
+  commands(accountId: number): Promise<readonly Command[]> {
+    return this.#call('GET', `/accounts/${accountId}/commands`);
+  }
+
+  async file(fileId: string): Promise<Uint8Array> {
+    const response = await fetch(`${this.#root}/files/${encodeURIComponent(fileId)}`);
+    if (!response.ok) throw new Error(`no file ${fileId}`);
+    return new Uint8Array(await response.arrayBuffer());
+  }
+
+  async block(accountId: number): Promise<void> {
+    await this.#call('POST', `/accounts/${accountId}/block`);
+  }
+
+  async unblock(accountId: number): Promise<void> {
+    await this.#call('POST', `/accounts/${accountId}/unblock`);
+  }
+
+  async deactivate(accountId: number): Promise<void> {
+    await this.#call('POST', `/accounts/${accountId}/deactivate`);
+  }
+
+  async deleteMessage(accountId: number, messageId: number): Promise<void> {
+    await this.#call('DELETE', `/accounts/${accountId}/messages/${messageId}`);
+  }
+
+  /** The last 2000 Bot API calls, oldest first, without polls that brought nothing. */
+  log(): Promise<readonly LoggedCall[]> {
+    return this.#call('GET', '/log');
+  }
+
+  async clock(): Promise<Date> {
+    const { now } = await this.#call<{ now: string }>('GET', '/overview');
+    return new Date(now);
+  }
+
+  /** Moves the app's clock forward; resolves when the app has done what fell due. */
+  async moveTo(instant: Date): Promise<void> {
+    await this.#call('POST', '/clock', { to: instant.toISOString() });
+  }
+
+  async stops(): Promise<readonly Stop[]> {
+    const stops = await this.#call<readonly { id: string; label: string; at: string }[]>(
+      'GET',
+      '/stops',
+    );
+    return stops.map((stop) => ({ ...stop, at: new Date(stop.at) }));
+  }
+
+  /** Makes the next `count` calls of a method (or of any, `*`) go wrong. */
+  async setFault(fault: Fault): Promise<void> {
+    await this.#call('POST', '/faults', fault);
+  }
+
+  async clearFaults(): Promise<void> {
+    await this.#call('DELETE', '/faults');
+  }
+
+  /** Sends a tap with a payload no button carries. Refused outside 1 to 64 bytes. */
+  rawCallback(accountId: number, messageId: number, data: string): Promise<{ queryId: string }> {
+    return this.#call('POST', `/accounts/${accountId}/raw-callback`, { messageId, data });
+  }
+
+  /** Sends a tap of one person on a message in another one's chat, which no honest phone can. */
+  forgeTap(tap: {
+    fromAccountId: number;
+    chatId: number;
+    messageId: number;
+    data: string;
+  }): Promise<{ queryId: string }> {
+    return this.#call('POST', '/forged-taps', tap);
+  }
+
+  /** Puts a raw update into the bot's queue; a given `update_id` is kept, even a repeated one. */
+  injectUpdate(update: Record<string, unknown>): Promise<{ updateId: number }> {
+    return this.#call('POST', '/updates', update);
+  }
+}

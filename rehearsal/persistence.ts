@@ -1,0 +1,62 @@
+import { mkdir, readFile, rename, writeFile } from 'node:fs/promises';
+import { dirname } from 'node:path';
+import { emptyState, type State } from './state.ts';
+
+const COALESCE_MS = 200;
+const FORMAT = 1;
+
+/** Writes the state to one JSON file, several changes in one go. */
+export interface Saver {
+  /** Notes that something changed; the write follows shortly. */
+  changed(): void;
+  /** Writes now and waits until the file is in place. Throws the write's error. */
+  flush(): Promise<void>;
+}
+
+/** Reads the state, or an empty one when the file is absent. Throws on a file of another kind. */
+export async function loadState(dataFile: string | undefined): Promise<State> {
+  if (dataFile === undefined) return emptyState();
+  const raw = await readFile(dataFile, 'utf8').catch((error: NodeJS.ErrnoException) => {
+    if (error.code === 'ENOENT') return undefined;
+    throw error;
+  });
+  if (raw === undefined) return emptyState();
+  const parsed: { format?: number; state?: State } = JSON.parse(raw);
+  if (parsed.format !== FORMAT || parsed.state === undefined) {
+    throw new Error(
+      `${dataFile} is not a rehearsal file of format ${FORMAT}. Move it away to start afresh.`,
+    );
+  }
+  return { ...emptyState(), ...parsed.state };
+}
+
+async function replaceFile(path: string, text: string): Promise<void> {
+  await mkdir(dirname(path), { recursive: true });
+  const temporary = `${path}.writing`;
+  await writeFile(temporary, text);
+  await rename(temporary, path);
+}
+
+/** A saver for `dataFile`; one that does nothing when there is no file. */
+export function createSaver(dataFile: string | undefined, state: State): Saver {
+  if (dataFile === undefined) return { changed: () => {}, flush: async () => {} };
+  let timer: NodeJS.Timeout | undefined;
+  let writing: Promise<void> = Promise.resolve();
+  const flush = (): Promise<void> => {
+    clearTimeout(timer);
+    timer = undefined;
+    const attempt = writing
+      .catch(() => {})
+      .then(() => replaceFile(dataFile, JSON.stringify({ format: FORMAT, state })));
+    writing = attempt;
+    return attempt;
+  };
+  // A failed background write is reported by the flush on close, which writes everything again.
+  const later = (): void => void flush().catch(() => {});
+  return {
+    changed: () => {
+      timer ??= setTimeout(later, COALESCE_MS);
+    },
+    flush,
+  };
+}

@@ -1,0 +1,188 @@
+import { Hono } from 'hono';
+import { bodyLimit } from 'hono/body-limit';
+import { z } from 'zod';
+import { fileById } from '../bot-api/media.ts';
+import type { CallLog } from '../call-log.ts';
+import { type Faults, faultSchema } from '../faults.ts';
+import type { RehearsalControl } from '../options.ts';
+import type { Service } from '../service.ts';
+import { addAccount, deactivate, requireAccount, setBlocked } from './accounts.ts';
+import { PhoneError } from './phone-error.ts';
+import { forgeTap, rawCallback, tap } from './tapping.ts';
+import { answersOf, chatOf, commandsOf, toAccountView, toChatMessage } from './views.ts';
+import { deleteMessage, openLink, say, sendFile } from './writing.ts';
+
+export interface PhoneApiParts {
+  readonly service: Service;
+  readonly control: RehearsalControl;
+  readonly faults: Faults;
+  readonly log: CallLog;
+  /** Grows with every change. */
+  revision(): number;
+}
+
+const id = z.int().positive();
+const newAccount = z.object({
+  id,
+  name: z.string().min(1).max(64),
+  note: z.string().max(128).optional(),
+  languageCode: z.string().min(2).max(35).optional(),
+});
+const tapped = z.object({ messageId: z.int(), data: z.string() });
+const forged = tapped.extend({ fromAccountId: id, chatId: id });
+const file = z.object({
+  kind: z.enum(['photo', 'document', 'voice']),
+  fileName: z.string().min(1),
+  mimeType: z.string().optional(),
+  caption: z.string().optional(),
+  base64: z.base64(),
+});
+
+const FILE_CLASSES = { photo: 'Photo', document: 'Document', voice: 'Voice' } as const;
+
+async function body<S extends z.ZodType>(request: Request, schema: S): Promise<z.output<S>> {
+  const value: unknown = await request.json().catch(() => undefined);
+  const read = schema.safeParse(value);
+  if (!read.success) throw new PhoneError(400, z.prettifyError(read.error));
+  return read.data;
+}
+
+function accountId(raw: string): number {
+  const number = Number(raw);
+  if (!Number.isSafeInteger(number)) throw new PhoneError(404, 'There is no such phone.');
+  return number;
+}
+
+function accountRoutes({ service }: PhoneApiParts): Hono {
+  const app = new Hono();
+  app.get('/', (c) => c.json(service.state.accounts.map(toAccountView)));
+  app.post('/', async (c) =>
+    c.json(toAccountView(addAccount(service, await body(c.req.raw, newAccount)))),
+  );
+  app.get('/:id/chat', (c) =>
+    c.json(chatOf(service, requireAccount(service, accountId(c.req.param('id'))).id)),
+  );
+  app.get('/:id/answers', (c) =>
+    c.json(answersOf(service, requireAccount(service, accountId(c.req.param('id'))).id)),
+  );
+  app.get('/:id/commands', (c) =>
+    c.json(commandsOf(service, requireAccount(service, accountId(c.req.param('id'))))),
+  );
+  app.post('/:id/block', (c) => {
+    setBlocked(service, accountId(c.req.param('id')), true);
+    return c.json({});
+  });
+  app.post('/:id/unblock', (c) => {
+    setBlocked(service, accountId(c.req.param('id')), false);
+    return c.json({});
+  });
+  app.post('/:id/deactivate', (c) => {
+    deactivate(service, accountId(c.req.param('id')));
+    return c.json({});
+  });
+  return app;
+}
+
+function writingRoutes({ service }: PhoneApiParts): Hono {
+  const app = new Hono();
+  app.post('/:id/open', async (c) => {
+    const { link } = await body(c.req.raw, z.object({ link: z.string() }));
+    return c.json(toChatMessage(service, openLink(service, accountId(c.req.param('id')), link)));
+  });
+  app.post('/:id/say', async (c) => {
+    const { text } = await body(c.req.raw, z.object({ text: z.string() }));
+    return c.json(toChatMessage(service, say(service, accountId(c.req.param('id')), text)));
+  });
+  app.post('/:id/files', async (c) => {
+    const { kind, base64, ...rest } = await body(c.req.raw, file);
+    const bytes = new Uint8Array(Buffer.from(base64, 'base64'));
+    const sent = await sendFile(service, accountId(c.req.param('id')), {
+      ...rest,
+      bytes,
+      fileClass: FILE_CLASSES[kind],
+    });
+    return c.json(toChatMessage(service, sent));
+  });
+  app.post('/:id/tap', async (c) => {
+    const { messageId, data } = await body(c.req.raw, tapped);
+    return c.json({ queryId: tap(service, accountId(c.req.param('id')), messageId, data) });
+  });
+  app.post('/:id/raw-callback', async (c) => {
+    const { messageId, data } = await body(c.req.raw, tapped);
+    return c.json({ queryId: rawCallback(service, accountId(c.req.param('id')), messageId, data) });
+  });
+  app.delete('/:id/messages/:messageId', (c) => {
+    deleteMessage(service, accountId(c.req.param('id')), Number(c.req.param('messageId')));
+    return c.json({});
+  });
+  return app;
+}
+
+function stageRoutes({ service, control, faults, log, revision }: PhoneApiParts): Hono {
+  const app = new Hono();
+  app.get('/overview', (c) => {
+    const { username, first_name: name } = service.bot;
+    const accounts = service.state.accounts.map(toAccountView);
+    return c.json({
+      revision: revision(),
+      now: control.now().toISOString(),
+      bot: { username, name },
+      accounts,
+    });
+  });
+  app.get('/stops', async (c) => c.json(await control.stops()));
+  app.post('/clock', async (c) => {
+    const { to } = await body(c.req.raw, z.object({ to: z.iso.datetime() }));
+    const instant = new Date(to);
+    if (instant < control.now()) throw new PhoneError(400, 'The clock only goes forward.');
+    await control.moveTo(instant);
+    service.changed();
+    return c.json({ now: control.now().toISOString() });
+  });
+  app.get('/log', (c) => c.json(log.all()));
+  app.post('/faults', async (c) => {
+    faults.set(await body(c.req.raw, faultSchema));
+    return c.json({});
+  });
+  app.delete('/faults', (c) => {
+    faults.clear();
+    return c.json({});
+  });
+  app.post('/forged-taps', async (c) =>
+    c.json({ queryId: forgeTap(service, await body(c.req.raw, forged)) }),
+  );
+  app.post('/updates', async (c) => {
+    const update = await body(c.req.raw, z.record(z.string(), z.unknown()));
+    return c.json({ updateId: service.updates.inject(update) });
+  });
+  return app;
+}
+
+function fileRoutes({ service }: PhoneApiParts): Hono {
+  const app = new Hono();
+  app.get('/:fileId', async (c) => {
+    const { record } = fileById(service, c.req.param('fileId'));
+    // Only pictures this process has measured are shown in the page; all else is saved, never run.
+    const kind = record.fileClass === 'Photo' ? 'inline' : 'attachment';
+    const name = encodeURIComponent(record.fileName ?? record.path.split('/').at(-1) ?? 'file');
+    const bytes = await service.files.read(record);
+    return c.body(new Uint8Array(bytes), 200, {
+      'content-type': record.mimeType,
+      'content-disposition': `${kind}; filename*=UTF-8''${name}`,
+    });
+  });
+  return app;
+}
+
+const REQUEST_LIMIT = 30 * 1024 * 1024;
+
+/** The people's side: what phones, tests and scripts call, as JSON. */
+export function createPhoneApi(parts: PhoneApiParts): Hono {
+  const app = new Hono();
+  app.use(bodyLimit({ maxSize: REQUEST_LIMIT }));
+  app.route('/accounts', accountRoutes(parts));
+  app.route('/accounts', writingRoutes(parts));
+  app.route('/files', fileRoutes(parts));
+  app.route('/', stageRoutes(parts));
+  return app;
+}

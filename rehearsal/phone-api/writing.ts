@@ -1,0 +1,94 @@
+import { trimmed, withDetected } from '../entities.ts';
+import { addMessage, findMessage, removeMessage, type Service } from '../service.ts';
+import type { Account, Content, FileClass, StoredMessage } from '../state.ts';
+import { UPDATE_LIFETIME_MS } from '../updates.ts';
+import { toMessage } from '../wire.ts';
+import { requireAccount, requireActive, setBlocked } from './accounts.ts';
+import { PhoneError } from './phone-error.ts';
+
+const PAYLOAD = /^[A-Za-z0-9_-]{1,64}$/;
+
+function deliver(service: Service, account: Account, content: Content): StoredMessage {
+  const message = addMessage(service, { chatId: account.id, from: 'person', content });
+  service.updates.push({ message: toMessage(service, message) }, UPDATE_LIFETIME_MS);
+  return message;
+}
+
+function requireWritable(service: Service, id: number): Account {
+  const account = requireActive(service, id);
+  if (account.blocked)
+    throw new PhoneError(409, 'This phone has blocked the bot. Unblock it first.');
+  return account;
+}
+
+/** Sends text as the person. The first message of a chat has to be a /start. */
+export function say(service: Service, id: number, text: string): StoredMessage {
+  const account = requireWritable(service, id);
+  const cut = trimmed(text, []);
+  if (cut.text === '') throw new PhoneError(400, 'An empty message cannot be sent.');
+  if (!account.opened && !/^\/start(\s|$)/.test(cut.text)) {
+    throw new PhoneError(
+      409,
+      'This phone has not opened the chat yet: press start or open a link.',
+    );
+  }
+  account.opened = true;
+  return deliver(service, account, { text: cut.text, entities: withDetected(cut.text, []) });
+}
+
+/** The payload of a link to this bot, or the payload itself. Throws a 400 for links to elsewhere. */
+export function startPayload(botUsername: string, linkOrPayload: string): string {
+  if (PAYLOAD.test(linkOrPayload)) return linkOrPayload;
+  const url = URL.canParse(linkOrPayload) ? new URL(linkOrPayload) : undefined;
+  if (url?.host !== 't.me' || url.pathname.slice(1).toLowerCase() !== botUsername.toLowerCase()) {
+    throw new PhoneError(400, `Not a link to this bot: https://t.me/${botUsername}?start=...`);
+  }
+  const payload = url.searchParams.get('start') ?? '';
+  if (payload !== '' && !PAYLOAD.test(payload)) {
+    throw new PhoneError(400, 'A start payload holds 1 to 64 of A-Z, a-z, 0-9, "_" and "-".');
+  }
+  return payload;
+}
+
+/** Opens the chat by a link: unblocks the bot and sends `/start` with the payload. */
+export function openLink(service: Service, id: number, linkOrPayload: string): StoredMessage {
+  const payload = startPayload(service.bot.username, linkOrPayload);
+  const account = requireActive(service, id);
+  if (account.blocked) setBlocked(service, id, false);
+  return say(service, id, payload === '' ? '/start' : `/start ${payload}`);
+}
+
+export interface OutgoingFile {
+  readonly fileClass: FileClass;
+  readonly fileName: string;
+  readonly mimeType?: string | undefined;
+  readonly bytes: Uint8Array;
+  readonly caption?: string | undefined;
+}
+
+/** Sends a file as the person. */
+export async function sendFile(
+  service: Service,
+  id: number,
+  file: OutgoingFile,
+): Promise<StoredMessage> {
+  const account = requireWritable(service, id);
+  if (!account.opened) throw new PhoneError(409, 'This phone has not opened the chat yet.');
+  if (file.bytes.length === 0) throw new PhoneError(400, 'An empty file cannot be sent.');
+  const record = await service.files.put(file);
+  const text = (file.caption ?? '').trim();
+  return deliver(service, account, {
+    text,
+    entities: withDetected(text, []),
+    file: record.uniqueId,
+  });
+}
+
+/** Deletes a message from the person's chat, for the bot too. */
+export function deleteMessage(service: Service, id: number, messageId: number): void {
+  requireAccount(service, id);
+  const message = findMessage(service, id, messageId);
+  if (message === undefined)
+    throw new PhoneError(404, `There is no message ${messageId} on this phone.`);
+  removeMessage(service, message);
+}

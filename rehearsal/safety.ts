@@ -1,0 +1,34 @@
+import { isIP } from 'node:net';
+
+/** Every token this stand-in accepts begins so; no real token does, because real bot numbers are never 0. */
+export const TOKEN_PREFIX = '0:rehearsal';
+
+/** Refuses a token that could belong to a real bot. Throws an Error that does not repeat the token. */
+export function requireRehearsalToken(token: string): void {
+  if (!token.startsWith(TOKEN_PREFIX)) {
+    throw new Error(
+      `The rehearsal takes only made-up tokens that begin with "${TOKEN_PREFIX}". Never give it a real one.`,
+    );
+  }
+  if (!/^[\w:-]+$/.test(token))
+    throw new Error('A rehearsal token holds only letters, digits, "_", "-" and ":".');
+}
+
+/**
+ * Whether a host name reaches this computer only.
+ * Names other than "localhost" are not resolved and count as reachable from elsewhere.
+ *
+ * @example isLoopback('127.0.0.1') // true
+ */
+export function isLoopback(host: string): boolean {
+  if (host === 'localhost' || host === '::1') return true;
+  return isIP(host) === 4 && host.startsWith('127.');
+}
+
+/** Refuses to listen where other computers can reach, unless that was asked for. */
+export function requireLoopback(host: string, allowRemote: boolean): void {
+  if (allowRemote || isLoopback(host)) return;
+  throw new Error(
+    `The rehearsal listens on this computer only, and "${host}" is reachable from others. Pass allowRemote: true if you mean it.`,
+  );
+}
