@@ -11,6 +11,7 @@ export * from './classes/get-class.ts';
 export * from './classes/school-class.ts';
 export * from './classes/update-class.ts';
 export * from './connection/index.ts';
+export * from './digests/digest-days.ts';
 export * from './digests/owe-digest.ts';
 export * from './digests/read-week.ts';
 export * from './errors.ts';

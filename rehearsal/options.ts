@@ -36,6 +36,8 @@ export interface RehearsalOptions {
   /** JSON file that keeps chats over restarts; uploads go to `<dataFile>.files/`. Absent: memory only. */
   readonly dataFile?: string;
   readonly gate?: Gate;
+  /** IANA name of the zone the page tells the time in; absent: the browser's own. */
+  readonly timeZone?: string;
   readonly allowRemote?: boolean;
   /**
    * The machine's clock in milliseconds, default `Date.now`. Measures how long calls take and gives

@@ -99,6 +99,7 @@ export async function startRehearsal(options: RehearsalOptions): Promise<Rehears
     faults: createFaults(),
     log: createCallLog(),
     gate: options.gate,
+    timeZone: options.timeZone,
     machineClock,
     token: options.token,
     closing: closing.signal,

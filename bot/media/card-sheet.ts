@@ -23,7 +23,7 @@ const GAP = 10;
 const TEXT_HEIGHT = 82;
 /** Room at the top of a card for its number. */
 const NUMBER_ROOM = 18;
-const PADDING = 10;
+const PADDING = 14;
 
 /**
  * All cards of one part on one picture a phone's width wide: each card with its number, never an answer.

@@ -62,7 +62,7 @@ function strandCell(score: StrandScore | null, cx: number, middle: number): stri
   const filled = BAR_WIDTH * Math.min(Math.max(score.right / score.asked, 0), 1);
   return (
     text({ x: cx, y: middle + 3, size: written.size, anchor: 'middle' }, written.text) +
-    `<rect ${frame} width="${BAR_WIDTH}" rx="3" fill="${PALETTE.tint}"/>` +
+    `<rect ${frame} width="${BAR_WIDTH}" rx="3" fill="${PALETTE.line}"/>` +
     `<rect ${frame} width="${num(filled)}" rx="3" fill="${PALETTE.accent}"/>`
   );
 }

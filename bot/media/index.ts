@@ -15,7 +15,7 @@ export {
   type ResultCardInput,
   type ResultLine,
   resultCard,
-  type SayAgainCard,
 } from './result-card.ts';
 export { type RunSheetInput, runSheet } from './run-sheet.ts';
+export type { SayAgainCard } from './say-again-cards.ts';
 export { ENGLISH, type PictureWords } from './words.ts';

@@ -1,10 +1,9 @@
-import type { CardFace } from '../../drills/facts/card-face.ts';
 import { type Drawing, drawingOf, MARGIN, PHONE_WIDTH } from './drawing.ts';
 import { fitText, wrapText } from './fit-text.ts';
 import { measure } from './font.ts';
 import { type Stretch, sheetHeading } from './heading.ts';
 import { PALETTE } from './palette.ts';
-import { sayAgainCards } from './say-again-cards.ts';
+import { type SayAgainCard, sayAgainCards } from './say-again-cards.ts';
 import { box, num, rule, text } from './svg.ts';
 import { ENGLISH, type PictureWords } from './words.ts';
 
@@ -14,12 +13,6 @@ export interface ResultLine {
   readonly right: number;
   readonly asked: number;
   readonly note: string;
-}
-
-/** A card to say once more, with its answer. */
-export interface SayAgainCard {
-  readonly face: CardFace;
-  readonly answer: string;
 }
 
 /** The end of one child's evening. Only the first three of `sayAgain` are drawn. */

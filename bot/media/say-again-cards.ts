@@ -6,19 +6,20 @@ import type { Stretch } from './heading.ts';
 import { PALETTE } from './palette.ts';
 import { box, HALF_CAP, text } from './svg.ts';
 
-interface AnsweredCard {
+/** A card to say once more, with its answer. */
+export interface SayAgainCard {
   readonly face: CardFace;
   readonly answer: string;
 }
 
 const GAP = 10;
 const FACE_HEIGHT = 54;
-const CLOCK_HEIGHT = 104;
+const CLOCK_HEIGHT = 108;
 const ANSWER_HEIGHT = 58;
 
 /** A heading and one row of cards, each face over its answer; nothing at all when there are no cards. */
 export function sayAgainCards(
-  cards: readonly AnsweredCard[],
+  cards: readonly SayAgainCard[],
   heading: string,
   top: number,
 ): Stretch {
@@ -50,7 +51,7 @@ export function sayAgainCards(
             minute: face.minute,
             cx: upper.x,
             cy: upper.y,
-            radius: CLOCK_HEIGHT / 2 - 5,
+            radius: CLOCK_HEIGHT / 2 - 5.5,
           })
         : centred(upper, faces.lines[i] ?? [], faces.size)) +
       centred(lower, answers[i]?.lines[0] ?? [], answers[i]?.size ?? 0)

@@ -20,5 +20,5 @@ export async function createClass(
       .insert(classTeacher)
       .values({ classId: id, teacherId: input.teacherId, createdAt: input.now });
   });
-  return { ...settings, id };
+  return { ...settings, id, createdAt: input.now };
 }

@@ -12,6 +12,7 @@ export interface SchoolClass {
   readonly nudgeTime: TimeOfDay;
   readonly digestWeekday: Weekday;
   readonly digestTime: TimeOfDay;
+  readonly createdAt: Date;
 }
 
 /** Reads a stored class. Throws when a row holds what no write of ours allows. */
@@ -25,6 +26,7 @@ export function toSchoolClass(row: typeof schoolClass.$inferSelect): SchoolClass
     nudgeTime: storedTime(row.nudgeTime),
     digestWeekday: storedWeekday(row.digestWeekday),
     digestTime: storedTime(row.digestTime),
+    createdAt: row.createdAt,
   };
 }
 

@@ -13,12 +13,12 @@ export async function updateClass(
   changes: Partial<ClassSettings>,
 ): Promise<SchoolClass> {
   return inTransaction(store, async (inner) => {
-    const { id, ...before } = await getClass(inner, scope);
+    const { id, createdAt, ...before } = await getClass(inner, scope);
     const settings = checkClassSettings({ ...before, ...changes });
     await inner.db
       .update(schoolClass)
       .set({ ...settings, weekdays: [...settings.weekdays] })
       .where(eq(schoolClass.id, id));
-    return { ...settings, id };
+    return { ...settings, id, createdAt };
   });
 }

@@ -10,6 +10,8 @@ export interface ClaimedUpdate {
   readonly updateId: number;
   readonly actorId: number | null;
   readonly payload: unknown;
+  /** How often it has been tried, this time included. */
+  readonly tries: number;
 }
 
 /**
@@ -40,6 +42,11 @@ export async function claimUpdates(
     .update(inbox)
     .set({ status: 'handling', claimedAt: input.now, tries: sql`${inbox.tries} + 1` })
     .where(and(eq(inbox.botId, input.botId), inArray(inbox.updateId, open)))
-    .returning({ updateId: inbox.updateId, actorId: inbox.actorId, payload: inbox.payload });
+    .returning({
+      updateId: inbox.updateId,
+      actorId: inbox.actorId,
+      payload: inbox.payload,
+      tries: inbox.tries,
+    });
   return rows.sort((a, b) => a.updateId - b.updateId);
 }

@@ -8,20 +8,26 @@ export interface MediaKey {
   readonly botId: number;
 }
 
-/** The chat service's id of a file uploaded before, or null. */
-export async function findFileId(store: Store, key: MediaKey): Promise<string | null> {
+/** An upload as the chat service knows it. `uniqueId` tells whether a message already shows it. */
+export interface UploadedFile {
+  readonly fileId: string;
+  readonly uniqueId: string;
+}
+
+/** The file uploaded before with this content, or null. */
+export async function findFile(store: Store, key: MediaKey): Promise<UploadedFile | null> {
   const [row] = await store.db
-    .select({ fileId: media.fileId })
+    .select({ fileId: media.fileId, uniqueId: media.uniqueId })
     .from(media)
     .where(and(eq(media.hash, key.hash), eq(media.botId, key.botId)));
-  return row?.fileId ?? null;
+  return row ?? null;
 }
 
 /** Remembers an upload, so that the next one is free. */
-export async function saveFileId(
+export async function saveFile(
   store: Store,
   key: MediaKey,
-  file: { fileId: string; bytes: number; now: Date },
+  file: UploadedFile & { bytes: number; now: Date },
 ): Promise<void> {
   const { now, ...values } = file;
   await store.db
@@ -30,7 +36,7 @@ export async function saveFileId(
     .onConflictDoUpdate({ target: [media.hash, media.botId], set: values });
 }
 
-/** Forgets an id that the chat service no longer accepts. */
-export async function forgetFileId(store: Store, key: MediaKey): Promise<void> {
+/** Forgets a file that the chat service no longer accepts. */
+export async function forgetFile(store: Store, key: MediaKey): Promise<void> {
   await store.db.delete(media).where(and(eq(media.hash, key.hash), eq(media.botId, key.botId)));
 }

@@ -45,6 +45,7 @@ CREATE TABLE "media" (
 	"hash" text NOT NULL,
 	"bot_id" bigint NOT NULL,
 	"file_id" text NOT NULL,
+	"unique_id" text NOT NULL,
 	"bytes" integer NOT NULL,
 	"created_at" timestamp with time zone NOT NULL,
 	CONSTRAINT "media_hash_bot_id_pk" PRIMARY KEY("hash","bot_id")
@@ -317,6 +318,7 @@ ALTER TABLE "run_result" ADD CONSTRAINT "run_result_child_id_child_id_fk" FOREIG
 ALTER TABLE "run_result" ADD CONSTRAINT "run_result_helper_id_helper_id_fk" FOREIGN KEY ("helper_id") REFERENCES "public"."helper"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "week_plan" ADD CONSTRAINT "week_plan_class_id_class_id_fk" FOREIGN KEY ("class_id") REFERENCES "public"."class"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 CREATE INDEX "inbox_open" ON "inbox" USING btree ("update_id") WHERE "inbox"."status" in ('pending', 'handling');--> statement-breakpoint
+CREATE INDEX "inbox_handled" ON "inbox" USING btree ("handled_at");--> statement-breakpoint
 CREATE INDEX "ledger_waiting" ON "ledger" USING btree ("not_before") WHERE "ledger"."status" = 'planned';--> statement-breakpoint
 CREATE INDEX "ledger_attempting" ON "ledger" USING btree ("attempted_at") WHERE "ledger"."status" = 'attempting';--> statement-breakpoint
 CREATE INDEX "ledger_by_evening" ON "ledger" USING btree ("evening_id");--> statement-breakpoint

@@ -1,14 +1,14 @@
 import { and, eq, isNull, sql } from 'drizzle-orm';
-import type { SchoolDay, TimeOfDay } from '../../drills/index.ts';
-import { storedTime } from '../classes/school-class.ts';
+import type { SchoolDay } from '../../drills/index.ts';
 import type { Store } from '../connection/db.ts';
-import { child, evening, ledger, partScore, schoolClass } from '../schema/index.ts';
+import { child, evening, ledger, partScore } from '../schema/index.ts';
 
 /** An evening of today and what a nudge is decided on. */
 export interface NudgeCandidate {
   readonly eveningId: string;
   readonly childId: string;
-  readonly eveningTime: TimeOfDay;
+  /** When the evening was planned: a nudge keeps its distance from a late evening too. */
+  readonly plannedAt: Date;
   readonly marked: boolean;
   readonly declined: boolean;
   readonly alreadyNudged: boolean;
@@ -27,14 +27,13 @@ export async function listNudgeCandidates(
     .select({
       eveningId: evening.id,
       childId: evening.childId,
-      eveningTime: sql<string>`coalesce(${child.eveningTime}, ${schoolClass.eveningTime})`,
+      plannedAt: evening.createdAt,
       marked,
       alreadyNudged: owed('nudge'),
       reminded: sql<boolean>`${evening.remindAt} is not null or ${owed('reminder')}`,
     })
     .from(evening)
     .innerJoin(child, eq(child.id, evening.childId))
-    .innerJoin(schoolClass, eq(schoolClass.id, evening.classId))
     .where(
       and(
         eq(evening.classId, input.classId),
@@ -45,9 +44,5 @@ export async function listNudgeCandidates(
         sql`not ${marked}`,
       ),
     );
-  return rows.map((row) => ({
-    ...row,
-    eveningTime: storedTime(row.eveningTime),
-    declined: false,
-  }));
+  return rows.map((row) => ({ ...row, declined: false }));
 }

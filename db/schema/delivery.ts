@@ -84,6 +84,7 @@ export const inbox = pgTable(
   (t) => [
     primaryKey({ columns: [t.botId, t.updateId] }),
     index('inbox_open').on(t.updateId).where(sql`${t.status} in ('pending', 'handling')`),
+    index('inbox_handled').on(t.handledAt),
     check('inbox_status', sql`${t.status} in ('pending', 'handling', 'done', 'failed')`),
   ],
 );
@@ -95,6 +96,7 @@ export const media = pgTable(
     hash: text('hash').notNull(),
     botId: bigint('bot_id', { mode: 'number' }).notNull(),
     fileId: text('file_id').notNull(),
+    uniqueId: text('unique_id').notNull(),
     bytes: integer('bytes').notNull(),
     createdAt: instant('created_at').notNull(),
   },

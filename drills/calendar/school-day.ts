@@ -51,7 +51,12 @@ export function addDays(day: SchoolDay, days: number): SchoolDay {
   return moved;
 }
 
-/** Whole days from `from` to `to`; negative when `to` is the earlier one. */
+/**
+ * Whole days from `from` to `to`; negative when `to` is the earlier one.
+ *
+ * @example
+ * daysBetween(march1, february27); // -2 in 2026
+ */
 export function daysBetween(from: SchoolDay, to: SchoolDay): number {
   return numberOf(to) - numberOf(from);
 }
@@ -68,13 +73,23 @@ export function weekdayOf(day: SchoolDay): Weekday {
   return (sinceMonday + 1) as Weekday;
 }
 
-/** Whether a class practises on this day. */
+/**
+ * Whether a class practises on this day.
+ *
+ * @example
+ * isSchoolDay(saturday, { weekdays: [1, 2, 3, 4, 5], breaks: [] }); // false
+ */
 export function isSchoolDay(day: SchoolDay, calendar: SchoolCalendar): boolean {
   if (!calendar.weekdays.includes(weekdayOf(day))) return false;
   return !calendar.breaks.some(({ first, last }) => first <= day && day <= last);
 }
 
-/** The school days from `first` to `last`, both included, in order; none when `last` is before `first`. */
+/**
+ * The school days from `first` to `last`, both included, in order; none when `last` is before `first`.
+ *
+ * @example
+ * schoolDaysIn(friday, thursdayBefore, calendar); // []
+ */
 export function schoolDaysIn(
   first: SchoolDay,
   last: SchoolDay,
@@ -88,7 +103,12 @@ export function schoolDaysIn(
   return days;
 }
 
-/** The first school day strictly after `after`; null when the next 366 days hold none. */
+/**
+ * The first school day strictly after `after`; null when the next 366 days hold none.
+ *
+ * @example
+ * nextSchoolDay(day, { weekdays: [], breaks: [] }); // null
+ */
 export function nextSchoolDay(after: SchoolDay, calendar: SchoolCalendar): SchoolDay | null {
   for (let ahead = 1; ahead <= FURTHEST_LOOK_AHEAD; ahead += 1) {
     const day = addDays(after, ahead);

@@ -26,7 +26,12 @@ export function parseTimeOfDay(text: string): TimeOfDay | null {
   return spell((hour % 12) + (halved[3] === 'p' ? 12 : 0), Number(halved[2] ?? 0));
 }
 
-/** Minutes since midnight, 0 to 1439. */
+/**
+ * Minutes since midnight, 0 to 1439.
+ *
+ * @example
+ * minutesOf(time); // 1050 when time is '17:30'
+ */
 export function minutesOf(time: TimeOfDay): number {
   return Number(time.slice(0, 2)) * 60 + Number(time.slice(3));
 }

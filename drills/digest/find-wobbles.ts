@@ -16,7 +16,7 @@ interface Evidence {
 /**
  * The facts the class is least sure of, at most six, the shakiest first: missed by two children, or by one on two days.
  * They are ranked by the posterior mean miss rate under a Beta prior at the class's own overall rate with the weight
- * of 8 marks (the usual beta-binomial shrinkage); ties go to the more often missed, then to the spelling.
+ * of 8 marks (the usual beta-binomial shrinkage); ties go by spelling.
  */
 export function findWobbles(input: WeekInput): Wobble[] {
   const evidence = gather(input);
@@ -35,12 +35,7 @@ export function findWobbles(input: WeekInput): Wobble[] {
         children: found.missedOn.size,
       },
     }))
-    .sort(
-      (one, other) =>
-        other.rate - one.rate ||
-        other.wobble.missed - one.wobble.missed ||
-        (one.wobble.fact < other.wobble.fact ? -1 : 1),
-    )
+    .sort((one, other) => other.rate - one.rate || (one.wobble.fact < other.wobble.fact ? -1 : 1))
     .slice(0, MOST_WOBBLES)
     .map(({ wobble }) => wobble);
 }

@@ -5,20 +5,22 @@ import type { ChildSummary, ChildWeek, Tally, WeekInput } from './week.ts';
 
 /** One child's line of the digest. Evenings outside the week's days are left out; pages count on any evening. */
 export function summariseChild(child: ChildWeek, days: WeekInput['days']): ChildSummary {
-  const practised = practisedEvenings(child, days);
-  const parts = practised.flatMap((evening) => evening.parts);
+  const parts = practisedEvenings(child, days).flatMap((evening) => evening.parts);
   const strands = new Map<Strand, Tally>();
   for (const strand of STRANDS) {
     const tally = tallyOf(parts.filter((part) => part.strand === strand));
     if (tally.asked > 0) strands.set(strand, tally);
   }
   const evenings = child.evenings.filter(({ day }) => days.includes(day));
+  const statuses = days.map(
+    (day) => evenings.find((evening) => evening.day === day)?.status ?? 'none',
+  );
   return {
     childId: child.childId,
     number: child.number,
     nickname: child.nickname,
-    days: days.map((day) => evenings.find((evening) => evening.day === day)?.status ?? 'none'),
-    daysPractised: new Set(practised.map(({ day }) => day)).size,
+    days: statuses,
+    daysPractised: statuses.filter((status) => status === 'practised').length,
     strands,
     pages: evenings.reduce((total, { pages }) => total + (pages ?? 0), 0),
   };

@@ -10,6 +10,9 @@ const PRACTISED_DAYS = 3;
 /**
  * Friday's digest for one class. Children come in the order of the class list, whatever order they are given in.
  * Missing is missing, never zero: an evening that was not marked adds nothing to any tally.
+ *
+ * @example
+ * summariseWeek({ days, children: [] }).practisedThree; // 0
  */
 export function summariseWeek(input: WeekInput): WeekSummary {
   const { days } = input;

@@ -51,6 +51,7 @@ function longestUnseenFirst(
     .flatMap((fact) => {
       const known = memory.get(fact);
       if (known === undefined || known.lastRight !== lastRight) return [];
+      // A mark from a later day can only come from a class that changed its time zone: it counts as seen today.
       return [{ fact, age: Math.max(0, daysBetween(known.lastDay, today)), streak: known.streak }];
     })
     .sort((one, other) => other.age - one.age || one.streak - other.streak)

@@ -37,6 +37,9 @@ export interface EveningInput {
  * The new facts of an evening are shared out over its parts, at least one each.
  *
  * Throws RangeError for a plan with a rung that does not exist.
+ *
+ * @example
+ * composeEvening({ plan: { parts: [] }, memory, lastStarts, today, seed }); // { version: 1, parts: [] }
  */
 export function composeEvening(input: EveningInput): Drill {
   const newLimit = newFactsPerPart(input);

@@ -24,7 +24,7 @@ export function keepTwinsApart(facts: readonly FactId[]): FactId[] {
 
 function nextAt(families: readonly string[], last: string | null): number {
   const safe = families.findIndex(
-    (family, at) => family !== last && canFinish(families.toSpliced(at, 1), family),
+    (family, at) => family !== last && canFinish(families.toSpliced(at, 1)),
   );
   if (safe >= 0) return safe;
   return Math.max(
@@ -34,14 +34,11 @@ function nextAt(families: readonly string[], last: string | null): number {
 }
 
 /**
- * Whether the rest can follow `last` without equal neighbours: a family may take every other place, which is half of
- * them rounded up, or rounded down when it must not take the first place.
+ * Whether the rest can be laid out without equal neighbours: a family may take every other place, which is half of
+ * them rounded up. The family just taken needs no stricter rule: it was within this bound with one more.
  */
-function canFinish(rest: readonly string[], last: string): boolean {
+function canFinish(rest: readonly string[]): boolean {
   const counts = new Map<string, number>();
   for (const family of rest) counts.set(family, (counts.get(family) ?? 0) + 1);
-  return [...counts].every(([family, count]) => {
-    const places = rest.length / 2;
-    return count <= (family === last ? Math.floor(places) : Math.ceil(places));
-  });
+  return [...counts.values()].every((count) => count <= Math.ceil(rest.length / 2));
 }

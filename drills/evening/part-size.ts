@@ -1,6 +1,11 @@
 import type { DrillPart } from './drill.ts';
 
-/** How many answers a part asks for: its cards, or the numbers of its run. */
+/**
+ * How many answers a part asks for: its cards, or the numbers of its run.
+ *
+ * @example
+ * askedOf(part); // 4 for the run 35, 40, 45, 50
+ */
 export function askedOf(part: DrillPart): number {
   return part.kind === 'facts' ? part.cards.length : part.length;
 }

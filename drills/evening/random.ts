@@ -15,7 +15,10 @@ const TWO_TO_32 = 2 ** 32;
 
 /**
  * The generator is sfc32 (Chris Doty-Humphrey, "PractRand", public domain), its 64-bit seed two FNV-1a hashes of the text;
- * the shuffle is Fisher and Yates's in Durstenfeld's form (Communications of the ACM 7, 1964, algorithm 235).
+ * the shuffle is Fisher and Yates's, drawing from what is left ("Statistical Tables", 1938; cited from memory).
+ *
+ * @example
+ * createRandom('wren|2026-09-07').int(1000); // 648
  */
 export function createRandom(seed: string): Random {
   const nextUint32 = sfc32(fnv1a(seed), fnv1a(`${seed}|`));

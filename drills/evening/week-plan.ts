@@ -40,13 +40,23 @@ export const PLAN_LIMITS = {
 
 const MARKING_SECONDS_PER_PART = 30;
 
-/** The most cards a plan may ask of a rung: no card comes twice in a part, so a small set allows fewer than 20. */
+/**
+ * The most cards a plan may ask of a rung: no card comes twice in a part, so a small set allows fewer than 20.
+ *
+ * @example
+ * maxCards(rung); // 5 for the rung doubles.to5
+ */
 export function maxCards(rung: Rung): number {
   const { max } = PLAN_LIMITS.cards;
   return rung.kind === 'facts' ? Math.min(max, rung.facts.length) : max;
 }
 
-/** Everything that is wrong with a plan, in the order of its parts; empty when it can be sent. */
+/**
+ * Everything that is wrong with a plan, in the order of its parts; empty when it can be sent.
+ *
+ * @example
+ * checkPlan({ parts: [] }); // [{ part: 0, kind: 'empty', value: '0', min: 1, max: 6 }]
+ */
 export function checkPlan(plan: WeekPlan): PlanProblem[] {
   const { min, max } = PLAN_LIMITS.parts;
   const count = plan.parts.length;

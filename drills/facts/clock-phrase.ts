@@ -34,7 +34,7 @@ export function clockPhrase(hour: number, minute: number): string {
   if (minute === 0) return `${hourName(hour)} o\u2019clock`;
   const past = SPANS.get(minute);
   if (past !== undefined) return `${past} past ${hourName(hour)}`;
-  const to = minute > 30 ? SPANS.get(60 - minute) : undefined;
+  const to = SPANS.get(60 - minute);
   if (to === undefined) throw new RangeError(`no spoken time for ${minute} minutes`);
   return `${to} to ${hourName((hour % 12) + 1)}`;
 }

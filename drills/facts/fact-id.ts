@@ -18,7 +18,12 @@ export function parseFactId(text: string): FactId | null {
   return shape === null ? null : spell(shape);
 }
 
-/** `a + b`. Throws RangeError, as all the constructors here do, for numbers that make no fact. */
+/**
+ * `a + b`. Throws RangeError, as all the constructors here do, for numbers that make no fact.
+ *
+ * @example
+ * add(3, 4); // 'add:3+4'
+ */
 export function add(a: number, b: number): FactId {
   return checked({ kind: 'add', a, b });
 }
@@ -33,17 +38,32 @@ export function gap(a: number, total: number): FactId {
   return checked({ kind: 'gap', a, total });
 }
 
-/** `a − b`. */
+/**
+ * `a − b`.
+ *
+ * @example
+ * sub(9, 4); // 'sub:9-4'
+ */
 export function sub(a: number, b: number): FactId {
   return checked({ kind: 'sub', a, b });
 }
 
-/** `double n`. */
+/**
+ * `double n`.
+ *
+ * @example
+ * double(7); // 'double:7'
+ */
 export function double(n: number): FactId {
   return checked({ kind: 'double', n });
 }
 
-/** `half of n`; odd numbers are refused, since children meet them before fractions (common practice, no source). */
+/**
+ * `half of n`; odd numbers are refused, since children meet them before fractions (common practice, no source).
+ *
+ * @example
+ * half(14); // 'half:14'
+ */
 export function half(n: number): FactId {
   return checked({ kind: 'half', n });
 }

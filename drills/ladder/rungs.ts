@@ -16,12 +16,22 @@ const TITLES: Readonly<Record<Strand, string>> = {
   counting: 'counting',
 };
 
-/** The rung stored under this id; null when there is none (any more). */
+/**
+ * The rung stored under this id; null when there is none (any more).
+ *
+ * @example
+ * rungById('counting.tens')?.title; // 'counting in tens to 200'
+ */
 export function rungById(id: string): Rung | null {
   return BY_ID.get(id) ?? null;
 }
 
-/** One strand's ladder, easier rungs first. */
+/**
+ * One strand's ladder, easier rungs first.
+ *
+ * @example
+ * rungsOf('doubles').map(({ id }) => id); // ['doubles.to5', 'doubles.to10']
+ */
 export function rungsOf(strand: Strand): readonly Rung[] {
   return RUNGS.filter((rung) => rung.strand === strand);
 }

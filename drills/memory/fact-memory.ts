@@ -38,7 +38,12 @@ export function remember(
   };
 }
 
-/** One child's whole memory from all marks that count, in the order they were given. */
+/**
+ * One child's whole memory from all marks that count, in the order they were given.
+ *
+ * @example
+ * rebuildMemory([]).size; // 0
+ */
 export function rebuildMemory(marks: readonly Mark[]): Map<FactId, FactMemory> {
   const memory = new Map<FactId, FactMemory>();
   for (const mark of marks) memory.set(mark.fact, remember(memory.get(mark.fact), mark));

@@ -1,5 +1,4 @@
 import { Hono } from 'hono';
-import { bodyLimit } from 'hono/body-limit';
 import { z } from 'zod';
 import { fileById } from '../bot-api/media.ts';
 import type { CallLog } from '../call-log.ts';
@@ -9,7 +8,14 @@ import type { Service } from '../service.ts';
 import { addAccount, deactivate, requireAccount, setBlocked } from './accounts.ts';
 import { PhoneError } from './phone-error.ts';
 import { forgeTap, rawCallback, tap } from './tapping.ts';
-import { answersOf, chatOf, commandsOf, toAccountView, toChatMessage } from './views.ts';
+import {
+  answersOf,
+  chatOf,
+  commandsOf,
+  type Overview,
+  toAccountView,
+  toChatMessage,
+} from './views.ts';
 import { deleteMessage, openLink, say, sendFile } from './writing.ts';
 
 export interface PhoneApiParts {
@@ -17,6 +23,8 @@ export interface PhoneApiParts {
   readonly control: RehearsalControl;
   readonly faults: Faults;
   readonly log: CallLog;
+  /** IANA name of the zone the page tells the time in. */
+  readonly timeZone: string | undefined;
   /** Grows with every change. */
   revision(): number;
 }
@@ -118,17 +126,20 @@ function writingRoutes({ service }: PhoneApiParts): Hono {
   return app;
 }
 
-function stageRoutes({ service, control, faults, log, revision }: PhoneApiParts): Hono {
+function stageRoutes(parts: PhoneApiParts): Hono {
+  const { service, control, faults, log } = parts;
   const app = new Hono();
   app.get('/overview', (c) => {
     const { username, first_name: name } = service.bot;
     const accounts = service.state.accounts.map(toAccountView);
-    return c.json({
-      revision: revision(),
+    const overview: Overview = {
+      revision: parts.revision(),
       now: control.now().toISOString(),
+      ...(parts.timeZone === undefined ? {} : { timeZone: parts.timeZone }),
       bot: { username, name },
       accounts,
-    });
+    };
+    return c.json(overview);
   });
   app.get('/stops', async (c) => c.json(await control.stops()));
   app.post('/clock', async (c) => {
@@ -174,12 +185,9 @@ function fileRoutes({ service }: PhoneApiParts): Hono {
   return app;
 }
 
-const REQUEST_LIMIT = 30 * 1024 * 1024;
-
 /** The people's side: what phones, tests and scripts call, as JSON. */
 export function createPhoneApi(parts: PhoneApiParts): Hono {
   const app = new Hono();
-  app.use(bodyLimit({ maxSize: REQUEST_LIMIT }));
   app.route('/accounts', accountRoutes(parts));
   app.route('/accounts', writingRoutes(parts));
   app.route('/files', fileRoutes(parts));

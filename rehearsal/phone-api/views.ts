@@ -52,6 +52,17 @@ export interface Answer {
   readonly at: string;
 }
 
+/** What the page asks for every second. `now` is ISO 8601 of the app's clock. */
+export interface Overview {
+  /** Grows with every change, so the page knows when to read chats again. */
+  readonly revision: number;
+  readonly now: string;
+  /** IANA name of the zone to tell the time in; absent: the browser's own. */
+  readonly timeZone?: string;
+  readonly bot: { readonly username: string; readonly name: string };
+  readonly accounts: readonly AccountView[];
+}
+
 export function toAccountView(account: Account): AccountView {
   const { id, name, note, opened, blocked, deactivated, received } = account;
   return {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { hasTeachers, issueTeacherInvite, acceptTeacherInvite } from '../../db/index.ts';
+import { acceptTeacherInvite, hasTeachers, issueTeacherInvite } from '../../db/index.ts';
 import { backends } from '../support/stores.ts';
 
 describe.each(backends)('on $name', (backend) => {

@@ -51,8 +51,10 @@ describe('sendMessage', () => {
       await refusal(stage.bot.api.sendMessage(MAYA, '*x*', { parse_mode: 'MarkdownV2' })),
     ).toBe('400 Bad Request: the rehearsal reads HTML and entities, not Markdown');
   });
+});
 
-  it('reaches nobody who has not pressed start', async () => {
+describe('sendMessage is refused', () => {
+  it('when nobody there has pressed start', async () => {
     await stage.client.addAccount({ id: 999, name: 'Pia' });
     expect(await refusal(stage.bot.api.sendMessage(999, 'Hello'))).toBe(
       '400 Bad Request: chat not found',
@@ -63,7 +65,7 @@ describe('sendMessage', () => {
     expect(await stage.client.chat(999)).toEqual([]);
   });
 
-  it('does not reach someone who blocked the bot', async () => {
+  it('when the person blocked the bot, until unblocked', async () => {
     await stage.client.block(MAYA);
     expect(await refusal(stage.bot.api.sendMessage(MAYA, 'Hello'))).toBe(
       '403 Forbidden: bot was blocked by the user',
@@ -74,21 +76,21 @@ describe('sendMessage', () => {
     });
   });
 
-  it('does not reach a deactivated account', async () => {
+  it('when the account is deactivated', async () => {
     await stage.client.deactivate(TOBI);
     expect(await refusal(stage.bot.api.sendMessage(TOBI, 'Hello'))).toBe(
       '403 Forbidden: user is deactivated',
     );
   });
 
-  it('takes 4096 code points and refuses one more', async () => {
+  it('over 4096 code points and not at 4096', async () => {
     await expect(stage.bot.api.sendMessage(MAYA, '🐦'.repeat(4096))).resolves.toBeDefined();
     expect(await refusal(stage.bot.api.sendMessage(MAYA, 'x'.repeat(4097)))).toBe(
       '400 Bad Request: message is too long',
     );
   });
 
-  it('refuses an empty text, also one of white space', async () => {
+  it('without text, also with white space only', async () => {
     expect(await refusal(stage.bot.api.sendMessage(MAYA, ''))).toBe(
       '400 Bad Request: message text is empty',
     );

@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import type { Gate } from '../../rehearsal/server.ts';
 import {
   botFor,
   createStage,
@@ -45,23 +46,6 @@ describe('the queue of updates', () => {
     expect(stage.rehearsal.pendingUpdates()).toBe(1);
   });
 
-  it('wakes a waiting poll', async () => {
-    const poll = stage.bot.api.getUpdates({ timeout: 50 });
-    await stage.client.say(MAYA, 'here');
-    expect((await poll)[0]?.message?.text).toBe('here');
-  });
-
-  it('ends the older of two waiting polls with a conflict', async () => {
-    const older = refusal(stage.bot.api.getUpdates({ timeout: 50 }));
-    const newer = botFor(stage.rehearsal).api.getUpdates({ timeout: 50 });
-    const first = await Promise.race([older, newer.then(() => 'the newer poll ended')]);
-    expect(first).toBe(
-      '409 Conflict: terminated by other getUpdates request; make sure that only one bot instance is running',
-    );
-    await stage.client.say(MAYA, 'here');
-    expect(await newer).toHaveLength(1);
-  });
-
   it('leaves out kinds the bot did not ask for', async () => {
     await stage.bot.api.getUpdates({ allowed_updates: ['callback_query'] });
     await stage.client.say(MAYA, 'one');
@@ -80,6 +64,58 @@ describe('the queue of updates', () => {
     await stage.client.injectUpdate({ update_id: updateId, message: null });
     const updates = await stage.bot.api.getUpdates();
     expect(updates.map(({ update_id }) => update_id)).toEqual([updateId, updateId]);
+  });
+});
+
+describe('a waiting poll', () => {
+  let arrived: () => void;
+  let polled: Stage;
+  beforeEach(async () => {
+    arrived = () => {};
+    const gate: Gate = async ({ method }) => {
+      if (method === 'getUpdates') arrived();
+      return 'apply';
+    };
+    polled = await createStage({ gate });
+    await openBoth(polled);
+  });
+  afterEach(() => polled.rehearsal.close());
+
+  /** Starts a poll and resolves when the rehearsal holds it. */
+  async function holdPoll(): Promise<{ poll: ReturnType<Stage['bot']['api']['getUpdates']> }> {
+    const held = new Promise<void>((resolve) => {
+      arrived = resolve;
+    });
+    const poll = botFor(polled.rehearsal).api.getUpdates({ timeout: 50 });
+    poll.catch(() => {});
+    await held;
+    return { poll };
+  }
+
+  it('wakes when something comes', async () => {
+    const { poll } = await holdPoll();
+    await polled.client.say(MAYA, 'here');
+    expect((await poll)[0]?.message?.text).toBe('here');
+  });
+
+  it('ends with a conflict when a second one starts', async () => {
+    const older = await holdPoll();
+    const newer = await holdPoll();
+    expect(await refusal(older.poll)).toBe(
+      '409 Conflict: terminated by other getUpdates request; make sure that only one bot instance is running',
+    );
+    await polled.client.say(MAYA, 'here');
+    expect(await newer.poll).toHaveLength(1);
+  });
+
+  it('ends empty-handed when the rehearsal closes, or is cut off', async () => {
+    const { poll } = await holdPoll();
+    const end = poll.then(
+      (updates) => updates.length,
+      () => 'cut off',
+    );
+    await polled.rehearsal.close();
+    expect([0, 'cut off']).toContain(await end);
   });
 });
 

@@ -43,6 +43,7 @@ describe('parseTimeOfDay', () => {
 describe('minutes of a day', () => {
   test('half past five in the evening is minute 1050', () => {
     expect(timeOfDayFrom(1050)).toBe('17:30');
+    expect(minutesOf(timeOfDayFrom(1050))).toBe(1050);
   });
 
   test('every minute of the day survives the way to text and back', () => {

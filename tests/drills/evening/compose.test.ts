@@ -37,7 +37,27 @@ function cardsOf(input: EveningInput): readonly FactId[][] {
 
 describe('composeEvening', () => {
   test('a drill never changes for the same input, or old evenings could not be rebuilt', () => {
-    expect(composeEvening(evening(['doubles.to5', 'counting.fives']))).toEqual('pin');
+    expect(composeEvening(evening(['doubles.to5', 'counting.fives']))).toEqual({
+      version: 1,
+      parts: [
+        {
+          kind: 'facts',
+          strand: 'doubles',
+          rung: 'doubles.to5',
+          seconds: 3,
+          cards: ['double:2', 'double:3', 'double:5', 'double:1', 'double:4'],
+        },
+        {
+          kind: 'run',
+          strand: 'counting',
+          rung: 'counting.fives',
+          seconds: 3,
+          start: 155,
+          step: 5,
+          length: 10,
+        },
+      ],
+    });
   });
 
   test('a drill carries the version of its composer', () => {
@@ -58,8 +78,10 @@ describe('composeEvening', () => {
     const [after] = cardsOf(evening(['doubles.to10', 'clock.half']));
     expect(after).toEqual(before);
   });
+});
 
-  test('with everything known but four, two parts share four new facts', () => {
+describe('the cards of a part', () => {
+  test('four new facts come where enough is known, shared out when two parts have new ones', () => {
     const facts = factsOf('bonds.to10');
     const memory = new Map(facts.slice(0, 50).map((fact) => [fact, known]));
     const [only = []] = cardsOf(evening(['bonds.to10'], { memory }));
@@ -108,6 +130,15 @@ describe('composeEvening', () => {
     expect(cards.filter((fact) => memory.get(fact) === shaky)).toHaveLength(10);
   });
 
+  test('a fact last seen on a later day counts as seen today, never as seen longer ago', () => {
+    const facts = factsOf('bonds.to10');
+    const today = { ...known, lastDay: day('2026-09-08') };
+    const later = { ...known, lastDay: day('2026-09-09'), streak: 1 };
+    const memory = new Map(facts.map((fact, at) => [fact, at < 10 ? later : today] as const));
+    const [cards = []] = cardsOf(evening(['bonds.to10'], { memory }));
+    expect(cards.filter((fact) => memory.get(fact) === later)).toHaveLength(10);
+  });
+
   test('cards are shuffled: what was missed does not always stand first', () => {
     const facts = factsOf('bonds.to10');
     const memory = new Map(facts.map((fact, at) => [fact, at < 1 ? missed : known] as const));
@@ -119,7 +150,9 @@ describe('composeEvening', () => {
     );
     expect(new Set(places).size).toBeGreaterThan(3);
   });
+});
 
+describe('a counting run', () => {
   test('a run too long for its range is shortened, and starts where it must', () => {
     const plan = { parts: [{ rung: 'counting.tens100', cards: 20, seconds: 3 } as const] };
     const lastStarts = new Map<RungId, number>([['counting.tens100', 0]]);
@@ -148,7 +181,9 @@ describe('composeEvening', () => {
       9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20,
     ]);
   });
+});
 
+describe('an unusual plan', () => {
   test('a rung that does not exist is refused', () => {
     expect(() => composeEvening(evening(['bonds.to30']))).toThrow(RangeError);
   });

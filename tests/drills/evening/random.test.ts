@@ -7,7 +7,7 @@ const SEEDS = Array.from({ length: 6000 }, (_, index) => `wren|${index}`);
 describe('createRandom', () => {
   test('the numbers of a seed never change, or old evenings could not be rebuilt', () => {
     const random = createRandom('wren|2026-09-07');
-    expect([random.int(1000), random.int(1000), random.int(1000)]).toEqual([-1, -1, -1]);
+    expect([random.int(1000), random.int(1000), random.int(1000)]).toEqual([648, 830, 922]);
   });
 
   test('seeds that differ in one letter give other numbers', () => {

@@ -83,6 +83,10 @@ describe('finding rungs', () => {
     expect(rungById('toString')).toBeNull();
   });
 
+  test('a strand lists its own rungs, the easier one first', () => {
+    expect(rungsOf('doubles').map(({ id }) => id)).toEqual(['doubles.to5', 'doubles.to10']);
+  });
+
   test('the strands together hold every rung once, in the same order', () => {
     expect(STRANDS.flatMap(rungsOf)).toEqual(RUNGS);
   });

@@ -1,0 +1,68 @@
+import { type Field, id, int, word } from './fields.ts';
+
+/**
+ * Everything a button can ask for: a two-letter tag and its fields, in the order they are written. Cards stay on phones for
+ * days and across releases, so a tag never changes its meaning: retire it and take a new one.
+ */
+export const ACTIONS = {
+  // A helper joining.
+  agree: { tag: 'ag', fields: { code: word } },
+  disagree: { tag: 'dg', fields: {} },
+  leave: { tag: 'lv', fields: {} },
+  stay: { tag: 'sy', fields: {} },
+  // An evening.
+  start: { tag: 'st', fields: { evening: id } },
+  later: { tag: 'lt', fields: { evening: id } },
+  notToday: { tag: 'nt', fields: { evening: id } },
+  allRight: { tag: 'ar', fields: { evening: id, part: int } },
+  mark: { tag: 'mk', fields: { evening: id, part: int } },
+  toggle: { tag: 'tg', fields: { evening: id, part: int, card: int } },
+  done: { tag: 'dn', fields: { evening: id, part: int } },
+  said: { tag: 'sd', fields: { evening: id, part: int, said: int } },
+  pages: { tag: 'pg', fields: { evening: id, pages: int } },
+  fix: { tag: 'fx', fields: { evening: id } },
+  fixPages: { tag: 'fp', fields: { evening: id } },
+  // A class.
+  openClass: { tag: 'oc', fields: { classId: id } },
+  times: { tag: 'tm', fields: { classId: id } },
+  schoolDay: { tag: 'wd', fields: { classId: id, weekday: int } },
+  digestDay: { tag: 'dd', fields: { classId: id, weekday: int } },
+  askFor: { tag: 'as', fields: { classId: id, what: word } },
+  children: { tag: 'ch', fields: { classId: id } },
+  missingLinks: { tag: 'ml', fields: { classId: id } },
+  pickChild: { tag: 'pc', fields: { classId: id } },
+  childLink: { tag: 'cl', fields: { classId: id, number: int } },
+  breaks: { tag: 'br', fields: { classId: id } },
+  removeBreak: { tag: 'rb', fields: { classId: id, index: int, first: word } },
+  book: { tag: 'bk', fields: { classId: id } },
+  retireBook: { tag: 'xb', fields: { classId: id } },
+  digestNow: { tag: 'di', fields: { classId: id } },
+  // A week plan.
+  plan: { tag: 'pl', fields: { classId: id } },
+  planPart: { tag: 'pp', fields: { classId: id, part: int } },
+  planAdd: { tag: 'pa', fields: { classId: id } },
+  planStrand: { tag: 'ps', fields: { classId: id, part: int, strand: word } },
+  planRung: { tag: 'pr', fields: { classId: id, part: int, rung: word } },
+  planCards: { tag: 'pn', fields: { classId: id, part: int, cards: int } },
+  planSeconds: { tag: 'pt', fields: { classId: id, part: int, seconds: int } },
+  planRemove: { tag: 'px', fields: { classId: id, part: int } },
+  planUse: { tag: 'pu', fields: { classId: id } },
+  planPreview: { tag: 'pv', fields: { classId: id } },
+} as const satisfies Record<
+  string,
+  { tag: string; fields: Record<string, Field<string> | Field<number>> }
+>;
+
+type Actions = typeof ACTIONS;
+type ValueOf<F> = F extends Field<infer T> ? T : never;
+
+/** The kinds of action there are. */
+export type ActionKind = keyof Actions;
+
+/** One kind of action with its values. */
+export type ActionOf<K extends ActionKind> = { readonly kind: K } & {
+  readonly [F in keyof Actions[K]['fields']]: ValueOf<Actions[K]['fields'][F]>;
+};
+
+/** What a button asks for. */
+export type Action = { [K in ActionKind]: ActionOf<K> }[ActionKind];

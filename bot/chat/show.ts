@@ -1,0 +1,112 @@
+import type { InlineKeyboardMarkup } from 'grammy/types';
+import { findFile } from '../../db/index.ts';
+import type { Screen } from '../screens/screen.ts';
+import { lines } from '../texts/words.ts';
+import { type ApiProblem, apiProblem } from './api-error.ts';
+import type { ChatDeps, Place } from './chat.ts';
+import { callWithPicture } from './upload.ts';
+
+/** Sends a screen as a new message. A picture that cannot be drawn or sent is replaced by its words. */
+export async function sendScreen(deps: ChatDeps, chatId: number, screen: Screen): Promise<number> {
+  const { picture } = screen;
+  const reply_markup = keyboard(screen);
+  if (picture) {
+    try {
+      const sent = await callWithPicture(deps, picture, (media) =>
+        deps.api.sendPhoto(chatId, media, { ...caption(screen), reply_markup }),
+      );
+      if (sent !== true) return sent.message_id;
+    } catch (error) {
+      orElseWords(deps, error);
+    }
+  }
+  const { text, entities } = inWords(screen);
+  const sent = await deps.api.sendMessage(chatId, text, { entities, reply_markup });
+  return sent.message_id;
+}
+
+/**
+ * Turns a message into a screen. A text can become a picture; a picture stays one and only its caption changes. When the
+ * message is gone, a new one is sent, so that a tap never ends in silence.
+ */
+export async function editScreen(deps: ChatDeps, place: Place, screen: Screen): Promise<void> {
+  try {
+    if (screen.picture && !(await showsAlready(deps, place, screen.picture.hash))) {
+      await editPicture(deps, place, screen);
+    } else {
+      await editWords(deps, place, screen);
+    }
+  } catch (error) {
+    const problem = apiProblem(error);
+    if (problem.kind === 'not_modified') return;
+    if (problem.kind !== 'not_editable') throw error;
+    await sendScreen(deps, place.chatId, screen);
+  }
+}
+
+async function showsAlready(deps: ChatDeps, place: Place, hash: string): Promise<boolean> {
+  if (place.shown.kind !== 'picture') return false;
+  const file = await findFile(deps.store, { hash, botId: deps.botId });
+  return file?.uniqueId === place.shown.uniqueId;
+}
+
+async function editPicture(deps: ChatDeps, place: Place, screen: Screen): Promise<void> {
+  const { picture } = screen;
+  if (!picture) return;
+  try {
+    await callWithPicture(deps, picture, (media) =>
+      deps.api.editMessageMedia(
+        place.chatId,
+        place.messageId,
+        { type: 'photo', media, ...caption(screen) },
+        { reply_markup: keyboard(screen) },
+      ),
+    );
+  } catch (error) {
+    orElseWords(deps, error);
+    await editWords(deps, place, { ...screen, text: inWords(screen) });
+  }
+}
+
+async function editWords(deps: ChatDeps, place: Place, screen: Screen): Promise<void> {
+  const { chatId, messageId, shown } = place;
+  const reply_markup = keyboard(screen);
+  const asText = () => {
+    const { text, entities } = inWords(screen);
+    return deps.api.editMessageText(chatId, messageId, text, { entities, reply_markup });
+  };
+  const asCaption = () =>
+    deps.api.editMessageCaption(chatId, messageId, { ...caption(screen), reply_markup });
+  const [first, second] = shown.kind === 'picture' ? [asCaption, asText] : [asText, asCaption];
+  try {
+    await first();
+  } catch (error) {
+    const { kind } = apiProblem(error);
+    if (kind !== 'no_text' && kind !== 'no_caption') throw error;
+    await second();
+  }
+}
+
+/** Lets an error through unless it is about the picture itself. Logged once; the family sees the words instead. */
+function orElseWords(deps: ChatDeps, error: unknown): void {
+  const problem: ApiProblem = apiProblem(error);
+  if (problem.kind !== 'rejected') throw error;
+  deps.log.warn({ problem: problem.code }, 'picture_replaced_by_words');
+}
+
+function inWords(screen: Screen): Screen['text'] {
+  return screen.picture && screen.words ? lines(screen.text, '', screen.words) : screen.text;
+}
+
+function caption(screen: Screen) {
+  const { caption, caption_entities } = screen.text;
+  return { caption, caption_entities };
+}
+
+function keyboard(screen: Screen): InlineKeyboardMarkup {
+  return {
+    inline_keyboard: screen.buttons.map((row) =>
+      row.map(({ label, data }) => ({ text: label, callback_data: data })),
+    ),
+  };
+}

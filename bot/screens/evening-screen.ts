@@ -1,0 +1,168 @@
+import { type EveningView, localTimeAt } from '../../db/index.ts';
+import { askedOf, type DrillPart, runNumbers, type SchoolDay } from '../../drills/index.ts';
+import type { Painter } from '../media/index.ts';
+import { BUTTONS } from '../texts/buttons.ts';
+import * as texts from '../texts/evening.ts';
+import { name } from '../texts/words.ts';
+import { eveningStep } from './evening-step.ts';
+import { partPicture, resultPicture } from './pictures.ts';
+import { type Button, button, rows, type Screen } from './screen.ts';
+
+/** Why an evening is on a screen: as it arrives, as the nudge, as the reminder, or after a tap. */
+export type Occasion = 'evening' | 'nudge' | 'reminder' | 'tap';
+
+/** The screen of an evening as it stands now. One message moves through all of them. */
+export function eveningScreen(
+  view: EveningView,
+  today: SchoolDay,
+  painter: Painter,
+  occasion: Occasion = 'tap',
+): Screen {
+  const at = eveningStep(view, today);
+  switch (at.step) {
+    case 'closed':
+      return { text: texts.closed(view), buttons: [] };
+    case 'declined':
+      return {
+        text: texts.notToday(view),
+        buttons: [[button(BUTTONS.afterAll, { kind: 'start', evening: view.id })]],
+      };
+    case 'offer':
+      return offerScreen(view, occasion);
+    case 'part':
+      return partScreen(view, at.part, painter);
+    case 'marking':
+      return markingScreen(view, at.part, painter);
+    case 'pages':
+      return pagesScreen(view);
+    case 'result':
+      return resultScreen(view, painter);
+  }
+}
+
+function offerScreen(view: EveningView, occasion: Occasion): Screen {
+  const start = button(BUTTONS.start, { kind: 'start', evening: view.id });
+  const later = button(BUTTONS.later, { kind: 'later', evening: view.id });
+  const notToday = button(BUTTONS.notToday, { kind: 'notToday', evening: view.id });
+  if (occasion === 'nudge') return { text: texts.nudge(view), buttons: [[start], [notToday]] };
+  if (occasion === 'reminder') {
+    return { text: texts.reminder(view), buttons: [[start], [notToday]] };
+  }
+  if (view.remindAt) {
+    const { time } = localTimeAt(view.remindAt, view.zone);
+    return { text: texts.laterAt(view, time), buttons: [[start], [notToday]] };
+  }
+  return { text: texts.offer(view), buttons: [[start], [later, notToday]] };
+}
+
+function partScreen(view: EveningView, index: number, painter: Painter): Screen {
+  const part = view.drill.parts[index];
+  const at = { evening: view.id, part: index };
+  const isRun = part?.kind === 'run';
+  return {
+    text: texts.partTask(view, index),
+    buttons: [
+      [
+        button(isRun ? BUTTONS.allSaid : BUTTONS.allRight, { kind: 'allRight', ...at }),
+        button(isRun ? BUTTONS.stoppedEarlier : BUTTONS.someMissed, { kind: 'mark', ...at }),
+      ],
+      [button(BUTTONS.notToday, { kind: 'notToday', evening: view.id })].filter(
+        () => index === 0 && view.results.every((result) => result === null),
+      ),
+    ].filter((row) => row.length > 0),
+    ...pictured(part, painter),
+  };
+}
+
+function markingScreen(view: EveningView, index: number, painter: Painter): Screen {
+  const part = view.drill.parts[index];
+  const buttons = part?.kind === 'run' ? saidButtons(view, index) : missedButtons(view, index);
+  return { text: texts.marking(view, index), buttons, ...pictured(part, painter) };
+}
+
+function missedButtons(view: EveningView, index: number): Button[][] {
+  const part = view.drill.parts[index];
+  if (!part) return [];
+  const cards = Array.from({ length: askedOf(part) }, (_, card) =>
+    button(texts.cardLabel(part, card, view.marking?.missed.includes(card) ?? false), {
+      kind: 'toggle',
+      evening: view.id,
+      part: index,
+      card,
+    }),
+  );
+  return [
+    ...rows(cards, part.strand === 'clock' ? 1 : 2),
+    [button(BUTTONS.done, { kind: 'done', evening: view.id, part: index })],
+  ];
+}
+
+function saidButtons(view: EveningView, index: number): Button[][] {
+  const part = view.drill.parts[index];
+  if (part?.kind !== 'run') return [];
+  const at = { evening: view.id, part: index };
+  const numbers = runNumbers(part).map((number, place) =>
+    button(String(number), { kind: 'said', ...at, said: place + 1 }),
+  );
+  return [...rows(numbers, 5), [button(BUTTONS.noneSaid, { kind: 'said', ...at, said: 0 })]];
+}
+
+function pictured(
+  part: DrillPart | undefined,
+  painter: Painter,
+): Pick<Screen, 'picture' | 'words'> {
+  return part ? { picture: partPicture(painter, part), words: texts.partInWords(part) } : {};
+}
+
+/** Asks how many workbook pages were done: none, up to the target, and some more. */
+export function pagesScreen(view: EveningView): Screen {
+  const target = view.book ? view.book.to - view.book.from + 1 : 1;
+  const choices = Array.from({ length: target + 3 }, (_, pages) =>
+    button(pages === 0 ? 'None' : String(pages), { kind: 'pages', evening: view.id, pages }),
+  );
+  return { text: texts.askPages(view), buttons: rows(choices, 4) };
+}
+
+function resultScreen(view: EveningView, painter: Painter): Screen {
+  return {
+    text: texts.result(view),
+    buttons: [[button(BUTTONS.fix, { kind: 'fix', evening: view.id })]],
+    picture: resultPicture(painter, view),
+  };
+}
+
+/** Which part's marks to change. */
+export function fixScreen(view: EveningView): Screen {
+  const parts = view.drill.parts.flatMap((part, index) =>
+    view.results[index]
+      ? [[button(texts.rungTitle(part.rung), { kind: 'mark', evening: view.id, part: index })]]
+      : [],
+  );
+  const pages = view.book
+    ? [[button(name(view.book.title), { kind: 'fixPages', evening: view.id })]]
+    : [];
+  return {
+    text: texts.askWhatToFix(view),
+    buttons: [...parts, ...pages, [button(BUTTONS.back, { kind: 'start', evening: view.id })]],
+  };
+}
+
+/** What the message in another helper's chat, or an earlier message of the same helper, says now. */
+export function copyScreen(view: EveningView, today: SchoolDay): Screen {
+  const at = eveningStep(view, today);
+  const finished = at.step === 'result';
+  const offered = at.step === 'offer' || at.step === 'declined';
+  return {
+    text: at.step === 'declined' ? texts.notToday(view) : texts.elsewhere(view, finished),
+    buttons: finished
+      ? []
+      : [
+          [
+            button(offered ? BUTTONS.start : BUTTONS.openHere, {
+              kind: 'start',
+              evening: view.id,
+            }),
+          ],
+        ],
+  };
+}

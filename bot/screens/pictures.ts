@@ -1,0 +1,67 @@
+import { createHash } from 'node:crypto';
+import type { EveningView } from '../../db/index.ts';
+import { answerOf, type DrillPart, faceOf, rungById, runNumbers } from '../../drills/index.ts';
+import {
+  cardSheet,
+  type Drawing,
+  drawable,
+  type Painter,
+  resultCard,
+  runSheet,
+} from '../media/index.ts';
+import { comparison, rungTitle } from '../texts/evening.ts';
+import { dayName } from '../texts/words.ts';
+import type { Picture } from './screen.ts';
+
+/** Wide enough for a phone at twice its density, small enough for a phone plan. */
+const PIXELS = 720;
+/** Cards to say again at breakfast. */
+const SAY_AGAIN = 3;
+
+/** A drawing as a picture: named by content, painted on demand. */
+export function pictureOf(painter: Painter, drawing: Drawing, pixels = PIXELS): Picture {
+  return {
+    hash: createHash('sha256').update(`${pixels} ${drawing.svg}`).digest('hex'),
+    paint: () => painter.paint(drawing, pixels),
+  };
+}
+
+/** A part's cards on one sheet, or a run's number square. No answers on it. */
+export function partPicture(painter: Painter, part: DrillPart): Picture {
+  const title = rungTitle(part.rung);
+  if (part.kind === 'facts') {
+    return pictureOf(painter, cardSheet({ title, faces: part.cards.map(faceOf) }));
+  }
+  const rung = rungById(part.rung);
+  const numbers = runNumbers(part);
+  const limit = rung?.kind === 'run' ? rung.limit : Math.max(...numbers);
+  return pictureOf(painter, runSheet({ title, numbers, limit }));
+}
+
+/** The end of an evening on one card. */
+export function resultPicture(painter: Painter, view: EveningView): Picture {
+  const marked = view.drill.parts.flatMap((part, index) => {
+    const scored = view.results[index];
+    return scored ? [{ part, scored }] : [];
+  });
+  const missed = marked.flatMap(({ part, scored }) =>
+    part.kind === 'facts' ? part.cards.filter((_, card) => scored.missed.includes(card)) : [],
+  );
+  const child = drawable(view.nickname, '');
+  return pictureOf(
+    painter,
+    resultCard({
+      title: child === '' ? dayName(view.day) : `${child} · ${dayName(view.day)}`,
+      lines: marked.map(({ part, scored }) => ({
+        label: rungTitle(part.rung),
+        right: scored.right,
+        asked: scored.asked,
+        note: comparison(scored),
+      })),
+      sayAgain: [...new Set(missed)]
+        .slice(0, SAY_AGAIN)
+        .map((fact) => ({ face: faceOf(fact), answer: answerOf(fact) })),
+      footer: 'Compared with this child’s own evenings only.',
+    }),
+  );
+}

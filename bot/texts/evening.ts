@@ -1,0 +1,193 @@
+import type { EveningView, PartResult } from '../../db/index.ts';
+import {
+  answerOf,
+  askedOf,
+  type Comparison,
+  compareWithBest,
+  type DrillPart,
+  estimateMinutes,
+  questionOf,
+  type RungId,
+  rungById,
+  runNumbers,
+} from '../../drills/index.ts';
+import { bold, count, dayName, lines, listOf, name, pageRange, type Text } from './words.ts';
+
+/** A rung in plain words. */
+export function rungTitle(rung: RungId): string {
+  return rungById(rung)?.title ?? rung;
+}
+
+/** `Wren · Tuesday`, the first line of every evening screen. */
+export function heading(view: EveningView): Text {
+  return bold(`${name(view.nickname)} · ${dayName(view.day)}`);
+}
+
+/** The evening's message as it arrives. */
+export function offer(view: EveningView): Text {
+  const titles = [...new Set(view.drill.parts.map((part) => rungTitle(part.rung)))];
+  const minutes = estimateMinutes({
+    parts: view.drill.parts.map((part) => ({ ...part, cards: askedOf(part) })),
+  });
+  return lines(
+    heading(view),
+    `About ${count(minutes, 'minute', 'minutes')}: ${listOf(titles)}.`,
+    view.book ? `Then ${name(view.book.title)}, ${pageRange(view.book.from, view.book.to)}.` : null,
+  );
+}
+
+/** The one nudge. */
+export function nudge(view: EveningView): Text {
+  return lines(offer(view), 'Still time for a few minutes tonight, if it suits.');
+}
+
+/** The reminder a family asked for. */
+export function reminder(view: EveningView): Text {
+  return lines(offer(view), 'You asked for a reminder. Ready when you are.');
+}
+
+/** After "Later". */
+export function laterAt(view: EveningView, time: string): Text {
+  return lines(offer(view), `One reminder comes at ${time}.`);
+}
+
+/** After "Not today". */
+export function notToday(view: EveningView): Text {
+  return lines(heading(view), 'Not today. That is fine.');
+}
+
+/** What to do with a part's picture. */
+export function partTask(view: EveningView, index: number): Text {
+  const part = view.drill.parts[index];
+  const last = index > 0 ? partResultLine(view, index - 1) : null;
+  return lines(
+    heading(view),
+    last,
+    bold(`Part ${index + 1} of ${view.drill.parts.length}: ${part ? rungTitle(part.rung) : ''}`),
+    part?.kind === 'run'
+      ? 'Count aloud together from the number shown. Stop at the first slip.'
+      : `Say each answer aloud, about ${part?.seconds ?? 3} seconds a card. No rush.`,
+  );
+}
+
+/** The cards as words, for a phone that shows no picture. */
+export function partInWords(part: DrillPart): string {
+  if (part.kind === 'run') {
+    const [first, second] = runNumbers(part);
+    return `Start at ${first}: ${first}, ${second}, and so on. ${count(part.length, 'number', 'numbers')} in all.`;
+  }
+  return part.cards.map((fact, index) => `${index + 1}. ${questionOf(fact)}`).join('\n');
+}
+
+/** While a part is being marked. */
+export function marking(view: EveningView, index: number): Text {
+  const part = view.drill.parts[index];
+  const missed = view.marking?.missed.length ?? 0;
+  return lines(
+    heading(view),
+    bold(part ? rungTitle(part.rung) : ''),
+    part?.kind === 'run'
+      ? 'Tap the last number that was right.'
+      : `Tap the cards that were missed, then Done. Now: ${(part ? askedOf(part) : 0) - missed} of ${part ? askedOf(part) : 0}.`,
+  );
+}
+
+/** A card's button while marking: its number, question and answer, and a cross once it is tapped as missed. */
+export function cardLabel(part: DrillPart, card: number, missed: boolean): string {
+  const fact = part.kind === 'facts' ? part.cards[card] : undefined;
+  if (!fact) return '';
+  const isClock = fact.startsWith('clock:');
+  const text = isClock ? answerOf(fact) : solved(questionOf(fact), answerOf(fact));
+  return `${missed ? '✗ missed · ' : ''}${card + 1}. ${text}`;
+}
+
+/**
+ * A question with its answer.
+ *
+ * @example
+ * solved('7 + ? = 10', '3'); // '7 + 3 = 10'
+ * solved('double 7', '14'); // 'double 7 = 14'
+ */
+export function solved(question: string, answer: string): string {
+  return question.includes('?') ? question.replace('?', answer) : `${question} = ${answer}`;
+}
+
+/** After the parts: how many pages? */
+export function askPages(view: EveningView): Text {
+  return lines(
+    heading(view),
+    partResultLine(view, view.drill.parts.length - 1),
+    view.book
+      ? `${name(view.book.title)}, ${pageRange(view.book.from, view.book.to)}. How many pages were done?`
+      : null,
+  );
+}
+
+/** The end of an evening: each part against the child's own best, and what to say again. */
+export function result(view: EveningView): Text {
+  return lines(
+    heading(view),
+    ...view.drill.parts.map((_, index) => partResultLine(view, index)),
+    pagesLine(view),
+    'Thank you. That was practice well spent.',
+  );
+}
+
+/** What another helper's copy says. */
+export function elsewhere(view: EveningView, finished: boolean): Text {
+  return lines(
+    heading(view),
+    finished ? 'Practised with another helper.' : 'Another helper is marking this just now.',
+    ...view.drill.parts.map((_, index) => partResultLine(view, index)),
+    finished ? pagesLine(view) : null,
+  );
+}
+
+/** A day that is over. */
+export function closed(view: EveningView): Text {
+  return lines(
+    heading(view),
+    ...view.drill.parts.map((_, index) => partResultLine(view, index)),
+    'This day is over and its drill is closed. Send /today for today’s.',
+  );
+}
+
+/** One part's line in a result, or null while it is not marked. */
+export function partResultLine(view: EveningView, index: number): string | null {
+  const part = view.drill.parts[index];
+  const scored = view.results[index];
+  if (!part || !scored) return null;
+  return `${rungTitle(part.rung)}: ${scored.right} of ${scored.asked}, ${comparison(scored)}`;
+}
+
+/** A score against the child's own best, the only comparison there is. */
+export function comparison(scored: PartResult): string {
+  return inWords(compareWithBest(scored.right, scored.asked, scored.earlier));
+}
+
+function inWords(compared: Comparison): string {
+  switch (compared.kind) {
+    case 'first':
+      return 'the first time';
+    case 'better':
+      return `${compared.by} more than the best so far`;
+    case 'same':
+      return 'same as the best so far';
+    case 'below':
+      return `best so far ${compared.best}`;
+  }
+}
+
+function pagesLine(view: EveningView): string | null {
+  if (!view.book || view.pages === null) return null;
+  const done = `${name(view.book.title)}: ${count(view.pages, 'page', 'pages')} done`;
+  return view.pages > view.book.to - view.book.from + 1 ? `${done}, more than asked for` : done;
+}
+
+/** Before a mark is changed. */
+export function askWhatToFix(view: EveningView): Text {
+  return lines(
+    heading(view),
+    'What would you like to change? The earlier marks are kept beside it.',
+  );
+}

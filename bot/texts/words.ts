@@ -1,0 +1,101 @@
+import { FormattedString } from '@grammyjs/parse-mode';
+import { type SchoolDay, WEEKDAYS, type Weekday } from '../../drills/index.ts';
+
+/** Text with its bold parts kept beside it as entities, so that no name can ever turn into markup. */
+export type Text = FormattedString;
+
+const LANGUAGE = 'en-GB';
+const joiner = new Intl.ListFormat(LANGUAGE, { style: 'long', type: 'conjunction' });
+const RIGHT_TO_LEFT = /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufeff]/u;
+
+/**
+ * The one place through which names and other people's words enter a text. Right-to-left names are isolated, so that they do
+ * not turn round the numbers beside them.
+ */
+export function name(text: string): string {
+  return RIGHT_TO_LEFT.test(text) ? `\u2068${text}\u2069` : text;
+}
+
+/** Bold text. */
+export function bold(text: string): Text {
+  return FormattedString.b(text);
+}
+
+/** Lines under each other; null ones are left out. */
+export function lines(...parts: readonly (Text | string | null)[]): Text {
+  return FormattedString.join(
+    parts.filter((part) => part !== null),
+    '\n',
+  );
+}
+
+/**
+ * A list as people say it.
+ *
+ * @example
+ * listOf(['doubles', 'halves', 'clock']); // 'doubles, halves and clock'
+ */
+export function listOf(items: readonly string[]): string {
+  return joiner.format(items);
+}
+
+/**
+ * A count with its noun.
+ *
+ * @example
+ * count(1, 'page', 'pages'); // '1 page'
+ */
+export function count(n: number, one: string, many: string): string {
+  return `${n} ${n === 1 ? one : many}`;
+}
+
+/** The weekday of a school day: `Tuesday`. */
+export function dayName(day: SchoolDay): string {
+  return format(day, { weekday: 'long' });
+}
+
+/** A short date: `Tue 15 Sep`. */
+export function shortDate(day: SchoolDay): string {
+  return format(day, { weekday: 'short', day: 'numeric', month: 'short' });
+}
+
+/** A weekday by its ISO number: `Mon` or `Monday`. */
+export function weekdayName(weekday: Weekday, style: 'short' | 'long'): string {
+  // 2024-01-01 was a Monday.
+  return new Intl.DateTimeFormat(LANGUAGE, { weekday: style, timeZone: 'UTC' }).format(
+    new Date(Date.UTC(2024, 0, weekday)),
+  );
+}
+
+/**
+ * School days in the fewest words.
+ *
+ * @example
+ * weekdayRange([1, 2, 3, 4, 5]); // 'Mon to Fri'
+ * weekdayRange([1, 3]); // 'Mon and Wed'
+ */
+export function weekdayRange(weekdays: readonly Weekday[]): string {
+  const chosen = WEEKDAYS.filter((weekday) => weekdays.includes(weekday));
+  const [first, last] = [chosen.at(0), chosen.at(-1)];
+  if (first && last && chosen.length > 2 && last - first === chosen.length - 1) {
+    return `${weekdayName(first, 'short')} to ${weekdayName(last, 'short')}`;
+  }
+  return listOf(chosen.map((weekday) => weekdayName(weekday, 'short')));
+}
+
+/**
+ * Pages as people say them.
+ *
+ * @example
+ * pageRange(14, 15); // 'pages 14 and 15'
+ */
+export function pageRange(from: number, to: number): string {
+  if (from === to) return `page ${from}`;
+  return to === from + 1 ? `pages ${from} and ${to}` : `pages ${from} to ${to}`;
+}
+
+function format(day: SchoolDay, options: Intl.DateTimeFormatOptions): string {
+  return new Intl.DateTimeFormat(LANGUAGE, { ...options, timeZone: 'UTC' }).format(
+    new Date(`${day}T00:00:00Z`),
+  );
+}

@@ -1,0 +1,56 @@
+import {
+  bookInUse,
+  CLASS_LIMITS,
+  getActivePlan,
+  instantAt,
+  listDueChildren,
+  planEvening,
+} from '../db/index.ts';
+import { minutesOf, type TimeOfDay, timeOfDayFrom } from '../drills/index.ts';
+import type { ClassDay } from './class-day.ts';
+import type { PlanDeps } from './ports.ts';
+
+/**
+ * Plans the evening of every child whose time has come. Runs as often as you like: a child has one evening a day by a unique
+ * key, not by this function's memory.
+ *
+ * Late by an outage, an evening still goes out for three hours and never in quiet hours; after that the day is skipped, and
+ * the family is not called silent for it. Returns how many messages are owed.
+ */
+export async function planEvenings(deps: PlanDeps, today: ClassDay): Promise<number> {
+  const now = deps.clock.now();
+  if (!today.isSchoolDay || now >= today.quietAt) return 0;
+  const { schoolClass, day, time } = today;
+  const due = await listDueChildren(deps.store, {
+    classId: schoolClass.id,
+    day,
+    after: latestTimeThatIsTooLate(time),
+    until: time,
+  });
+  if (due.length === 0) return 0;
+  const plan = await getActivePlan(deps.store, schoolClass.id);
+  if (!plan) return 0;
+  const book = await bookInUse(deps.store, schoolClass.id);
+  let owed = 0;
+  for (const child of due) {
+    const tooLate = instantAt(day, child.eveningTime, schoolClass.zone).getTime() + LATE_MS;
+    owed += await planEvening(deps.store, {
+      childId: child.id,
+      classId: schoolClass.id,
+      day,
+      plan,
+      book,
+      expiresAt: new Date(Math.min(tooLate, today.quietAt.getTime())),
+      now,
+    });
+  }
+  return owed;
+}
+
+const LATE_MS = CLASS_LIMITS.eveningLateMinutes * 60_000;
+
+/** Null early in the day, when no time of today is too late yet. */
+function latestTimeThatIsTooLate(time: TimeOfDay): TimeOfDay | null {
+  const minutes = minutesOf(time) - CLASS_LIMITS.eveningLateMinutes;
+  return minutes < 0 ? null : timeOfDayFrom(minutes);
+}

@@ -1,0 +1,47 @@
+import { listRunningClasses } from '../db/index.ts';
+import { classDayAt } from './class-day.ts';
+import { planDigest } from './plan-digests.ts';
+import { planEvenings } from './plan-evenings.ts';
+import { planNudges } from './plan-nudges.ts';
+import { planReminders } from './plan-reminders.ts';
+import type { PlanDeps } from './ports.ts';
+import { sweep } from './sweep.ts';
+
+/** What one tick did, in messages owed. `failures` counts classes whose planning threw. */
+export interface TickReport {
+  readonly evenings: number;
+  readonly reminders: number;
+  readonly nudges: number;
+  readonly digests: number;
+  readonly abandoned: number;
+  readonly woken: number;
+  readonly failures: number;
+}
+
+/**
+ * Looks at the clock once and plans everything that is due. The clock job calls it each minute; it holds no state and may run
+ * twice, late, or in two processes at once, with the same result.
+ */
+export async function tick(deps: PlanDeps): Promise<TickReport> {
+  const swept = await sweep(deps);
+  const report = { evenings: 0, nudges: 0, digests: 0, failures: 0 };
+  const reminders = await planReminders(deps);
+  for (const schoolClass of await listRunningClasses(deps.store)) {
+    // One class with a fault must not cost the others their evening.
+    try {
+      const today = await classDayAt(deps.store, schoolClass, deps.clock.now());
+      report.evenings += await planEvenings(deps, today);
+      report.nudges += await planNudges(deps, today);
+      report.digests += await planDigest(deps, today);
+    } catch (error) {
+      report.failures += 1;
+      deps.log.error({ classId: schoolClass.id, problem: problemOf(error) }, 'planning_failed');
+    }
+  }
+  return { ...report, ...swept, reminders };
+}
+
+/** The kind of error only: a message may quote data. */
+export function problemOf(error: unknown): string {
+  return error instanceof Error ? error.name : typeof error;
+}

@@ -1,0 +1,54 @@
+// @ts-check
+
+/** @typedef {string | Node | null | undefined | false} Child */
+
+/**
+ * Builds an element. Keys that begin with "on" are event listeners; `true` sets an empty attribute,
+ * `false` and `undefined` leave it out.
+ *
+ * @template {keyof HTMLElementTagNameMap} Tag
+ * @param {Tag} tag
+ * @param {Record<string, string | number | boolean | undefined | ((event: Event) => void)>} attributes
+ * @param {...Child} children
+ * @returns {HTMLElementTagNameMap[Tag]}
+ */
+export function h(tag, attributes, ...children) {
+  const element = document.createElement(tag);
+  for (const [key, value] of Object.entries(attributes)) {
+    if (typeof value === 'function') element.addEventListener(key.slice(2), value);
+    else if (value === true) element.setAttribute(key, '');
+    else if (value !== false && value !== undefined) element.setAttribute(key, String(value));
+  }
+  for (const child of children) if (child) element.append(child);
+  return element;
+}
+
+/**
+ * The element with an id; throws when the page has none of that kind.
+ *
+ * @template {HTMLElement} Kind
+ * @param {string} id
+ * @param {new () => Kind} kind
+ * @returns {Kind}
+ */
+export function byId(id, kind) {
+  const element = document.getElementById(id);
+  if (!(element instanceof kind)) throw new Error(`the page has no ${kind.name} #${id}`);
+  return element;
+}
+
+/**
+ * Replaces the children only when `signature` differs from last time, so focus and scroll stay put.
+ *
+ * @param {HTMLElement} parent
+ * @param {string} signature
+ * @param {() => Child[]} build
+ */
+export function refresh(parent, signature, build) {
+  if (parent.dataset.signature === signature) return;
+  parent.dataset.signature = signature;
+  const children = build().filter(
+    (child) => child !== null && child !== undefined && child !== false,
+  );
+  parent.replaceChildren(...children);
+}

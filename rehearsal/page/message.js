@@ -1,0 +1,114 @@
+// @ts-check
+/** @import { ButtonView, ChatMessage, FileView } from '../phone-api/views.ts' */
+/** @import { LinkActions } from './links.js' */
+import { api } from './api.js';
+import { h } from './dom.js';
+import { isBotLink, linkOpener, outsideLink } from './links.js';
+import { richText } from './rich-text.js';
+import { fileSize, shortDay, shortTime } from './words.js';
+
+/**
+ * @typedef {object} MessageActions
+ * @property {LinkActions} links
+ * @property {string} personName
+ * @property {string} botName
+ * @property {string | undefined} timeZone
+ * @property {(messageId: number, button: ButtonView) => void} tap
+ * @property {(address: string, description: string) => void} enlarge
+ */
+
+/**
+ * @param {FileView} photo
+ * @param {string} caption
+ * @param {MessageActions} actions
+ */
+function picture(photo, caption, actions) {
+  const address = api.fileAddress(photo.fileId);
+  const description = caption === '' ? 'Picture' : `Picture: ${caption}`;
+  const { width, height } = photo;
+  return h(
+    'button',
+    {
+      type: 'button',
+      class: 'thumbnail',
+      'aria-label': `Enlarge. ${description}`,
+      onclick: () => actions.enlarge(address, description),
+    },
+    h('img', { src: address, alt: description, width, height }),
+  );
+}
+
+/** @param {FileView} file */
+function download(file) {
+  const name = file.fileName ?? 'recording';
+  return h(
+    'p',
+    { class: 'file' },
+    h('a', { href: api.fileAddress(file.fileId), download: name }, name),
+    ` ${fileSize(file.size)}`,
+  );
+}
+
+/**
+ * @param {ChatMessage} message
+ * @param {MessageActions} actions
+ */
+function keyboard(message, actions) {
+  /** @param {ButtonView} button */
+  const one = (button) => {
+    const { text, url } = button;
+    if (url === undefined)
+      return h('button', { type: 'button', onclick: () => actions.tap(message.id, button) }, text);
+    return isBotLink(url, actions.links.botUsername)
+      ? linkOpener(text, url, actions.links)
+      : outsideLink(text, url);
+  };
+  return h(
+    'div',
+    { class: 'keys' },
+    ...message.buttons.map((row) => h('div', { class: 'keys-row' }, ...row.map(one))),
+  );
+}
+
+/**
+ * One entry of the notebook: the time in the margin, what was said beside it.
+ *
+ * @param {ChatMessage} message
+ * @param {MessageActions} actions
+ */
+export function messageEntry(message, actions) {
+  const { photo, document, voice, text, entities, edits } = message;
+  const instant = new Date(message.date);
+  const writer = message.from === 'bot' ? actions.botName : actions.personName;
+  /** @param {string} label @param {string} url */
+  const showLink = (label, url) =>
+    isBotLink(url, actions.links.botUsername)
+      ? h('span', {}, label, ' ', linkOpener('Open', url, actions.links))
+      : outsideLink(label, url);
+  return h(
+    'li',
+    { class: `entry from-${message.from}`, 'data-id': message.id, tabindex: -1 },
+    h(
+      'p',
+      { class: 'margin' },
+      h(
+        'time',
+        { datetime: message.date },
+        h('span', { class: 'day' }, shortDay(instant, actions.timeZone)),
+        ' ',
+        shortTime(instant, actions.timeZone),
+      ),
+      edits > 0 && h('small', {}, edits === 1 ? 'changed once' : `changed ${edits} times`),
+    ),
+    h(
+      'div',
+      { class: 'said' },
+      h('p', { class: 'writer' }, writer),
+      photo && picture(photo, text, actions),
+      document && download(document),
+      voice && download(voice),
+      text !== '' && h('p', { class: 'text' }, ...richText(text, entities, showLink)),
+      message.buttons.length > 0 && keyboard(message, actions),
+    ),
+  );
+}

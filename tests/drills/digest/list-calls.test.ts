@@ -1,0 +1,47 @@
+import { describe, expect, test } from 'vitest';
+import { type ChildWeek, summariseWeek } from '../../../drills/index.ts';
+import { child, WEEK } from '../support/week.ts';
+
+const weekOf = (...children: ChildWeek[]) => summariseWeek({ days: WEEK, children });
+
+describe('whom to phone', () => {
+  test('the unreachable come first, then the longest silence, then those who never joined', () => {
+    const { calls, moreCalls } = weekOf(
+      child(1, { joined: false }),
+      child(2, { silentRun: 2 }),
+      child(3, { silentRun: 6 }),
+      child(4, { reachable: false, silentRun: 1 }),
+      child(5, { silentRun: 1 }),
+    );
+    expect(calls.map(({ number, reason, evenings }) => [number, reason, evenings])).toEqual([
+      [4, 'unreachable', 1],
+      [3, 'silent', 6],
+      [2, 'silent', 2],
+      [1, 'not_joined', 0],
+    ]);
+    expect(moreCalls).toBe(0);
+  });
+
+  test('a call names the child as the teacher knows it', () => {
+    expect(weekOf(child(7, { nickname: 'Juniper', silentRun: 3 })).calls).toEqual([
+      { childId: 'child-7', number: 7, nickname: 'Juniper', reason: 'silent', evenings: 3 },
+    ]);
+  });
+
+  test('one silent evening is no reason to phone', () => {
+    expect(weekOf(child(1, { silentRun: 1 })).calls).toEqual([]);
+  });
+
+  test('five are named, by class list when equally urgent, and the rest are counted', () => {
+    const { calls, moreCalls } = weekOf(
+      ...[9, 3, 8, 1, 7, 5, 2].map((number) => child(number, { silentRun: 4 })),
+    );
+    expect(calls.map(({ number }) => number)).toEqual([1, 2, 3, 5, 7]);
+    expect(moreCalls).toBe(2);
+  });
+
+  test('a family that never joined is not called unreachable', () => {
+    const { calls } = weekOf(child(1, { joined: false, reachable: false, silentRun: 4 }));
+    expect(calls[0]).toMatchObject({ reason: 'not_joined', evenings: 0 });
+  });
+});

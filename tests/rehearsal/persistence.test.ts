@@ -1,0 +1,92 @@
+import { mkdtemp, readdir, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { InputFile } from 'grammy';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { png } from './support/png.ts';
+import { createStage, MAYA, openBoth, START, type Stage } from './support/stage.ts';
+
+const MACHINE_MS = Date.UTC(2026, 8, 7);
+
+let folder: string;
+let stage: Stage;
+beforeEach(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'rehearsal-'));
+});
+afterEach(async () => {
+  await stage.rehearsal.close();
+  await rm(folder, { recursive: true });
+});
+
+async function restart(
+  options: { dataFile?: string; machineClock?: () => number } = {},
+): Promise<Stage> {
+  return createStage({
+    dataFile: join(folder, 'chats.json'),
+    machineClock: () => MACHINE_MS,
+    ...options,
+  });
+}
+
+describe('a second start', () => {
+  it('finds chats, pictures, buttons and waiting updates', async () => {
+    stage = await restart();
+    await openBoth(stage);
+    const sent = await stage.bot.api.sendPhoto(MAYA, new InputFile(png(9, 9)), {
+      caption: 'Card',
+      reply_markup: START,
+    });
+    await stage.client.tap(MAYA, sent.message_id, 'v1:start');
+    const before = await stage.client.chat(MAYA);
+    await stage.rehearsal.close();
+
+    stage = await restart();
+    expect(await stage.client.chat(MAYA)).toEqual(before);
+    expect(Buffer.from(await stage.client.file(before.at(-1)?.photo?.fileId ?? ''))).toEqual(
+      Buffer.from(png(9, 9)),
+    );
+    const [update] = await stage.bot.api.getUpdates();
+    expect(update?.callback_query?.data).toBe('v1:start');
+    await expect(
+      stage.bot.api.editMessageCaption(MAYA, sent.message_id, { caption: 'Later' }),
+    ).resolves.toBeTruthy();
+  });
+
+  it('leaves no half-written file behind', async () => {
+    stage = await restart();
+    await openBoth(stage);
+    await stage.rehearsal.close();
+    expect(await readdir(folder)).toEqual(['chats.json']);
+  });
+
+  it('does not read a file of another kind', async () => {
+    stage = await restart();
+    const other = join(folder, 'other.json');
+    await writeFile(other, '{"format":99}');
+    await expect(restart({ dataFile: other })).rejects.toThrow('is not a rehearsal file');
+  });
+});
+
+describe('update ids', () => {
+  async function lastUpdateId(): Promise<number> {
+    await stage.client.say(MAYA, '/start');
+    return (await stage.bot.api.getUpdates()).at(-1)?.update_id ?? 0;
+  }
+
+  it('go on after a restart within the same instant', async () => {
+    stage = await restart();
+    const before = await lastUpdateId();
+    await stage.rehearsal.close();
+    stage = await restart();
+    expect(await lastUpdateId()).toBe(before + 1);
+  });
+
+  it('do not repeat after the file is lost', async () => {
+    stage = await restart();
+    const before = await lastUpdateId();
+    await stage.rehearsal.close();
+    await rm(join(folder, 'chats.json'));
+    stage = await restart({ machineClock: () => MACHINE_MS + 1000 });
+    expect(await lastUpdateId()).toBeGreaterThan(before);
+  });
+});

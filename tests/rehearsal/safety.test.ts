@@ -1,0 +1,48 @@
+import { afterEach, describe, expect, it } from 'vitest';
+import { isLoopback } from '../../rehearsal/safety.ts';
+import { createStage, type Stage } from './support/stage.ts';
+
+const open: Stage[] = [];
+afterEach(async () => {
+  await Promise.all(open.splice(0).map(({ rehearsal }) => rehearsal.close()));
+});
+
+describe('a rehearsal', () => {
+  it('does not start with a token that could be real, and does not repeat it', async () => {
+    const start = createStage({ token: '123456:AAsecret' });
+    await expect(start).rejects.toThrow('only made-up tokens that begin with "0:rehearsal"');
+    await expect(start).rejects.not.toThrow('AAsecret');
+  });
+
+  it('does not listen where other computers reach it', async () => {
+    await expect(createStage({ host: '0.0.0.0' })).rejects.toThrow('listens on this computer only');
+  });
+
+  it('listens there when that is asked for', async () => {
+    const stage = await createStage({ host: '0.0.0.0', allowRemote: true });
+    open.push(stage);
+    expect(stage.rehearsal.url).toMatch(/^http:\/\/0\.0\.0\.0:\d+$/);
+  });
+
+  it('refuses pages of other addresses', async () => {
+    const stage = await createStage();
+    open.push(stage);
+    const ask = (headers: Record<string, string>) =>
+      fetch(`${stage.rehearsal.url}/rehearsal/accounts`, { headers });
+    expect((await ask({ origin: 'http://example.org' })).status).toBe(403);
+    expect((await ask({ origin: stage.rehearsal.url })).status).toBe(200);
+  });
+});
+
+describe('isLoopback', () => {
+  it('is true for this computer only', () => {
+    expect(isLoopback('127.0.0.1')).toBe(true);
+    expect(['127.9.9.9', '::1', 'localhost'].map(isLoopback)).toEqual([true, true, true]);
+    expect(['0.0.0.0', '::', '127.example.org', '192.168.0.4'].map(isLoopback)).toEqual([
+      false,
+      false,
+      false,
+      false,
+    ]);
+  });
+});
