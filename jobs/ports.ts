@@ -1,20 +1,8 @@
-import type { Delivery, Store } from '../db/index.ts';
-
-/** What time it is, for everything that means a school's day. In rehearsal it can be moved. */
-export interface Clock {
-  now(): Date;
-}
+import type { Clock, Delivery, Log, Store } from '../db/index.ts';
 
 /** Real time, for the rate at which messages leave: moving the school's clock does not make the network faster. */
 export interface Pace extends Clock {
   sleep(milliseconds: number): Promise<void>;
-}
-
-/** Counts, ids and codes for the operator. Never a name, never a message text. */
-export interface Log {
-  info(fields: Readonly<Record<string, unknown>>, event: string): void;
-  warn(fields: Readonly<Record<string, unknown>>, event: string): void;
-  error(fields: Readonly<Record<string, unknown>>, event: string): void;
 }
 
 /**

@@ -14,6 +14,24 @@ export interface LoggedCall {
   readonly description?: string;
 }
 
+/**
+ * Parameters with JSON texts opened up, since form and multipart bodies carry objects as text.
+ *
+ * @example readable({ media: '{"type":"photo"}' }) // { media: { type: 'photo' } }
+ */
+export function readable(params: Record<string, unknown>): Record<string, unknown> {
+  return Object.fromEntries(Object.entries(params).map(([key, value]) => [key, opened(value)]));
+}
+
+function opened(value: unknown): unknown {
+  if (typeof value !== 'string' || !/^[[{]/.test(value)) return value;
+  try {
+    return JSON.parse(value);
+  } catch {
+    return value;
+  }
+}
+
 const KEPT = 2000;
 
 export interface CallLog {

@@ -9,8 +9,8 @@ const FORMAT = 1;
 export interface Saver {
   /** Notes that something changed; the write follows shortly. */
   changed(): void;
-  /** Writes now and waits until the file is in place. Throws the write's error. */
-  flush(): Promise<void>;
+  /** Writes now, for the last time, and waits until the file is in place. Throws the write's error. */
+  close(): Promise<void>;
 }
 
 /** Reads the state, or an empty one when the file is absent. Throws on a file of another kind. */
@@ -39,10 +39,11 @@ async function replaceFile(path: string, text: string): Promise<void> {
 
 /** A saver for `dataFile`; one that does nothing when there is no file. */
 export function createSaver(dataFile: string | undefined, state: State): Saver {
-  if (dataFile === undefined) return { changed: () => {}, flush: async () => {} };
+  if (dataFile === undefined) return { changed: () => {}, close: async () => {} };
   let timer: NodeJS.Timeout | undefined;
+  let isClosed = false;
   let writing: Promise<void> = Promise.resolve();
-  const flush = (): Promise<void> => {
+  const write = (): Promise<void> => {
     clearTimeout(timer);
     timer = undefined;
     const attempt = writing
@@ -51,12 +52,15 @@ export function createSaver(dataFile: string | undefined, state: State): Saver {
     writing = attempt;
     return attempt;
   };
-  // A failed background write is reported by the flush on close, which writes everything again.
-  const later = (): void => void flush().catch(() => {});
+  // A failed background write is reported by the one on close, which writes everything again.
+  const later = (): void => void write().catch(() => {});
   return {
     changed: () => {
-      timer ??= setTimeout(later, COALESCE_MS);
+      if (!isClosed) timer ??= setTimeout(later, COALESCE_MS);
     },
-    flush,
+    close: () => {
+      isClosed = true;
+      return write();
+    },
   };
 }

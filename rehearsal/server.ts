@@ -70,7 +70,7 @@ async function shutDown(server: Server, service: Service, saver: Saver): Promise
   server.close();
   server.closeAllConnections();
   await closed;
-  await saver.flush();
+  await saver.close();
 }
 
 /**

@@ -47,7 +47,6 @@ export const ACTIONS = {
   planSeconds: { tag: 'pt', fields: { classId: id, part: int, seconds: int } },
   planRemove: { tag: 'px', fields: { classId: id, part: int } },
   planUse: { tag: 'pu', fields: { classId: id } },
-  planPreview: { tag: 'pv', fields: { classId: id } },
 } as const satisfies Record<
   string,
   { tag: string; fields: Record<string, Field<string> | Field<number>> }

@@ -1,7 +1,6 @@
 import type { Api } from 'grammy';
 import type { Message } from 'grammy/types';
-import type { Store } from '../../db/index.ts';
-import type { Clock, Log } from '../ports.ts';
+import type { Clock, Log, Store } from '../../db/index.ts';
 
 /** What is needed to put a screen before somebody. */
 export interface ChatDeps {

@@ -148,8 +148,9 @@ export function fixScreen(view: EveningView): Screen {
 }
 
 /** What the message in another helper's chat, or an earlier message of the same helper, says now. */
-export function copyScreen(view: EveningView, today: SchoolDay): Screen {
+export function copyScreen(view: EveningView, today: SchoolDay, sameChat: boolean): Screen {
   const at = eveningStep(view, today);
+  if (sameChat) return { text: texts.continuedBelow(view), buttons: [] };
   const finished = at.step === 'result';
   const offered = at.step === 'offer' || at.step === 'declined';
   return {

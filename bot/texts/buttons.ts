@@ -31,7 +31,6 @@ export const BUTTONS = {
   retireBook: 'No workbook',
   addPart: 'Add a part',
   usePlan: 'Use from the next evening',
-  preview: 'See it as a family',
   removePart: 'Remove this part',
   changeRung: 'Practise something else',
 } as const;

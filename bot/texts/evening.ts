@@ -191,3 +191,8 @@ export function askWhatToFix(view: EveningView): Text {
     'What would you like to change? The earlier marks are kept beside it.',
   );
 }
+
+/** What an earlier message in the same chat says once a later one has taken over. */
+export function continuedBelow(view: EveningView): Text {
+  return lines(heading(view), 'Goes on in the newer message.');
+}

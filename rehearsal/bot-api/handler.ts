@@ -1,4 +1,4 @@
-import type { CallLog } from '../call-log.ts';
+import { type CallLog, readable } from '../call-log.ts';
 import type { Fault, Faults } from '../faults.ts';
 import type { Gate } from '../options.ts';
 import type { Service } from '../service.ts';
@@ -111,7 +111,7 @@ export function createBotApi(
       status: outcome.kind === 'answer' ? outcome.status : 0,
       ...(Number.isSafeInteger(chatId) ? { chatId } : {}),
       ms,
-      params: body.params,
+      params: readable(body.params),
       ...(outcome.kind === 'answer' && outcome.description !== undefined
         ? { description: outcome.description }
         : {}),

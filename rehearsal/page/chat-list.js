@@ -1,59 +1,69 @@
 // @ts-check
-/** @import { ChatMessage } from '../phone-api/views.ts' */
+import { focusPosition, restoreFocus } from './dom.js';
 
 /**
- * Which control inside an entry has the focus, as a position among its controls; -1 for none.
- *
- * @param {Element} entry
+ * @typedef {object} Entry
+ * @property {number} id
+ * @property {string} signature everything the entry shows; another one means it is drawn anew
+ * @property {() => HTMLElement} draw
  */
-function focusPosition(entry) {
-  return [...entry.querySelectorAll('button, select, a')].indexOf(
-    /** @type {Element} */ (document.activeElement),
-  );
+
+/** How near to the end of the list counts as reading the end, in pixels. */
+const NEAR_END = 40;
+
+/**
+ * @param {Element | undefined} old
+ * @param {Entry} entry
+ */
+function drawn(old, { id, signature, draw }) {
+  if (old instanceof HTMLElement && old.dataset.signature === signature) return old;
+  const position = old ? focusPosition(old) : -1;
+  const element = draw();
+  element.dataset.id = String(id);
+  element.dataset.signature = signature;
+  old?.replaceWith(element);
+  if (position >= 0) restoreFocus(element, position);
+  return element;
 }
 
 /**
- * Gives the focus back after an entry was drawn anew: to the control in the same place, or to the entry.
- *
- * @param {HTMLElement} entry
- * @param {number} position
- */
-function restoreFocus(entry, position) {
-  const control = entry.querySelectorAll('button, select, a')[position];
-  if (control instanceof HTMLElement) control.focus({ preventScroll: true });
-  else entry.focus({ preventScroll: true });
-}
-
-/**
- * Brings a list of entries up to date, touching only entries that changed, and follows the end of
- * the chat when the reader was at the end or the list is new.
+ * Notes whether the reader is at the end of the list, so that it stays there when it grows or its
+ * width changes.
  *
  * @param {HTMLElement} list
- * @param {readonly ChatMessage[]} messages
- * @param {string} context anything besides the message that an entry shows
- * @param {(message: ChatMessage) => HTMLElement} draw
  */
-export function updateChat(list, messages, context, draw) {
-  const wasAtEnd = list.scrollHeight - list.scrollTop - list.clientHeight < 40;
+export function followEnd(list) {
+  list.addEventListener('scroll', () => {
+    const below = list.scrollHeight - list.scrollTop - list.clientHeight;
+    list.dataset.following = below < NEAR_END ? 'yes' : 'no';
+  });
+}
+
+/**
+ * Empties the list for another phone, to be read from its end.
+ *
+ * @param {HTMLElement} list
+ */
+export function clearChat(list) {
+  list.replaceChildren();
+  list.dataset.following = 'yes';
+}
+
+/**
+ * Brings a list of entries up to date, touching only entries that changed, and stays at the end
+ * when the reader is there.
+ *
+ * @param {HTMLElement} list
+ * @param {readonly Entry[]} entries
+ */
+export function updateChat(list, entries) {
   const existing = new Map(
     [...list.children].map((child) => [child.getAttribute('data-id'), child]),
   );
-  let changed = false;
-  const entries = messages.map((message) => {
-    const signature = context + JSON.stringify(message);
-    const old = existing.get(String(message.id));
-    if (old instanceof HTMLElement && old.dataset.signature === signature) return old;
-    changed = true;
-    const position = old ? focusPosition(old) : -1;
-    const entry = draw(message);
-    entry.dataset.signature = signature;
-    if (old) old.replaceWith(entry);
-    if (position >= 0) restoreFocus(entry, position);
-    return entry;
-  });
-  const kept = new Set(entries);
-  for (const child of [...list.children])
-    if (!kept.has(/** @type {HTMLElement} */ (child))) child.remove();
-  for (const entry of entries) if (!entry.isConnected) list.append(entry);
-  if (changed && wasAtEnd) list.scrollTop = list.scrollHeight;
+  const after = entries.map((entry) => drawn(existing.get(String(entry.id)), entry));
+  /** @type {Set<Element>} */
+  const kept = new Set(after);
+  for (const child of [...list.children]) if (!kept.has(child)) child.remove();
+  for (const element of after) if (!element.isConnected) list.append(element);
+  if (list.dataset.following !== 'no') list.scrollTop = list.scrollHeight;
 }

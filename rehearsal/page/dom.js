@@ -52,3 +52,29 @@ export function refresh(parent, signature, build) {
   );
   parent.replaceChildren(...children);
 }
+
+const CONTROLS = 'button, select, a';
+
+/**
+ * Which control inside an element has the focus, as a position among its controls; -1 for none.
+ *
+ * @param {Element} root
+ */
+export function focusPosition(root) {
+  return [...root.querySelectorAll(CONTROLS)].indexOf(
+    /** @type {Element} indexOf accepts no null, and finds none */ (document.activeElement),
+  );
+}
+
+/**
+ * Gives the focus back after an element was drawn anew: to the control in the same place, or else
+ * to the element itself.
+ *
+ * @param {HTMLElement} root
+ * @param {number} position
+ */
+export function restoreFocus(root, position) {
+  const control = root.querySelectorAll(CONTROLS)[position];
+  if (control instanceof HTMLElement) control.focus({ preventScroll: true });
+  else root.focus({ preventScroll: true });
+}

@@ -74,28 +74,28 @@ function keyboard(message, actions) {
  * One entry of the notebook: the time in the margin, what was said beside it.
  *
  * @param {ChatMessage} message
+ * @param {boolean} isNewDay
  * @param {MessageActions} actions
  */
-export function messageEntry(message, actions) {
+export function messageEntry(message, isNewDay, actions) {
   const { photo, document, voice, text, entities, edits } = message;
   const instant = new Date(message.date);
   const writer = message.from === 'bot' ? actions.botName : actions.personName;
   /** @param {string} label @param {string} url */
   const showLink = (label, url) =>
     isBotLink(url, actions.links.botUsername)
-      ? h('span', {}, label, ' ', linkOpener('Open', url, actions.links))
+      ? h('span', {}, label, ' ', linkOpener('Open it', url, actions.links))
       : outsideLink(label, url);
   return h(
     'li',
-    { class: `entry from-${message.from}`, 'data-id': message.id, tabindex: -1 },
+    { class: `entry from-${message.from}`, tabindex: -1 },
     h(
       'p',
       { class: 'margin' },
       h(
         'time',
         { datetime: message.date },
-        h('span', { class: 'day' }, shortDay(instant, actions.timeZone)),
-        ' ',
+        isNewDay && h('span', { class: 'day' }, shortDay(instant, actions.timeZone), ' '),
         shortTime(instant, actions.timeZone),
       ),
       edits > 0 && h('small', {}, edits === 1 ? 'changed once' : `changed ${edits} times`),

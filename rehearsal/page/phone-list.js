@@ -1,6 +1,6 @@
 // @ts-check
 /** @import { AccountView } from '../phone-api/views.ts' */
-import { h, refresh } from './dom.js';
+import { focusPosition, h, refresh, restoreFocus } from './dom.js';
 
 /**
  * @typedef {object} PhoneListActions
@@ -38,11 +38,11 @@ function row(account, unread, where, actions) {
       {
         type: 'button',
         class: 'beside',
+        'aria-label': `Beside: ${name}`,
         'aria-pressed': String(where === 'right'),
         onclick: () => actions.beside(id),
       },
       'Beside',
-      h('span', { class: 'unseen' }, `: ${name}`),
     ),
   );
 }
@@ -58,7 +58,7 @@ function newPhone(actions) {
   return h(
     'form',
     { class: 'line', onsubmit: submit },
-    h('label', { for: 'new-phone' }, 'New phone for'),
+    h('label', { for: 'new-phone' }, 'Name'),
     input,
     h('button', {}, 'Add'),
   );
@@ -72,7 +72,8 @@ function newPhone(actions) {
  */
 export function createPhoneList(nav, actions) {
   const list = h('ul', {});
-  nav.append(h('h2', {}, 'Phones'), list, newPhone(actions));
+  const adding = h('details', {}, h('summary', {}, 'New phone'), newPhone(actions));
+  nav.append(h('h2', {}, 'Phones'), list, adding);
   /**
    * @param {readonly AccountView[]} accounts
    * @param {(account: AccountView) => number} unread
@@ -84,8 +85,7 @@ export function createPhoneList(nav, actions) {
       unread: unread(account),
       where: where(account.id),
     }));
-    const focused = document.activeElement;
-    const position = [...list.querySelectorAll('button')].findIndex((button) => button === focused);
+    const position = focusPosition(list);
     const shown = rows.map(({ account: { id, name, note }, ...rest }) => ({
       id,
       name,
@@ -95,6 +95,6 @@ export function createPhoneList(nav, actions) {
     refresh(list, JSON.stringify(shown), () =>
       rows.map((it) => row(it.account, it.unread, it.where, actions)),
     );
-    if (position >= 0) list.querySelectorAll('button')[position]?.focus({ preventScroll: true });
+    if (position >= 0) restoreFocus(list, position);
   };
 }

@@ -2,11 +2,12 @@
 /** @import { AccountView, ButtonView, ChatMessage, Overview } from '../phone-api/views.ts' */
 /** @import { Command } from './api.js' */
 import { api } from './api.js';
-import { updateChat } from './chat-list.js';
+import { clearChat, followEnd, updateChat } from './chat-list.js';
 import { commandChips, composer } from './composer.js';
 import { createAnswerTeller, enlarge } from './dialogs.js';
 import { h, refresh } from './dom.js';
 import { messageEntry } from './message.js';
+import { shortDay } from './words.js';
 
 /**
  * @typedef {object} Phone
@@ -84,7 +85,16 @@ function drawChat(parts, account, overview, messages, attempt) {
   };
   const actions = { links, personName: account.name, botName: bot.name, timeZone, tap, enlarge };
   const context = JSON.stringify(accounts.map((it) => [it.id, it.name, it.note]));
-  updateChat(parts.list, messages, context, (message) => messageEntry(message, actions));
+  const days = messages.map(({ date }) => shortDay(new Date(date), timeZone));
+  const entries = messages.map((message, i) => {
+    const isNewDay = days[i] !== days[i - 1];
+    return {
+      id: message.id,
+      signature: JSON.stringify([isNewDay, context, message]),
+      draw: () => messageEntry(message, isNewDay, actions),
+    };
+  });
+  updateChat(parts.list, entries);
 }
 
 /**
@@ -99,6 +109,7 @@ export function createPhone(place, attempt) {
   let id;
   let updates = 0;
   const parts = createParts(place);
+  followEnd(parts.list);
   const tell = createAnswerTeller(parts.status);
   return {
     element: parts.element,
@@ -106,7 +117,7 @@ export function createPhone(place, attempt) {
       if (chosen === id) return;
       id = chosen;
       parts.status.textContent = '';
-      parts.list.replaceChildren();
+      clearChat(parts.list);
     },
     chosen: () => id,
     update: async (overview) => {

@@ -1,5 +1,6 @@
 import { HttpError } from 'grammy';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { readable } from '../../rehearsal/call-log.ts';
 import { createStage, MAYA, openBoth, refusal, type Stage, TOBI } from './support/stage.ts';
 
 let stage: Stage;
@@ -151,6 +152,11 @@ describe('the log of calls', () => {
       },
       { status: 400, chatId: 5, description: 'Bad Request: chat not found' },
     ]);
+  });
+
+  it('opens up JSON that came as text', () => {
+    expect(readable({ media: '{"type":"photo"}' })).toEqual({ media: { type: 'photo' } });
+    expect(readable({ text: '[not JSON', n: 1 })).toEqual({ text: '[not JSON', n: 1 });
   });
 
   it('leaves out polls that bring nothing', async () => {

@@ -1,4 +1,4 @@
-/** What time it is, for everything that means a school's day. */
+/** What time it is, for everything that means a school's day. In rehearsal it can be moved. */
 export interface Clock {
   now(): Date;
 }

@@ -1,0 +1,89 @@
+import { Bot, type Context } from 'grammy';
+import type { Update, UserFromGetMe } from 'grammy/types';
+import { AppError, markReachable, markUnreachable } from '../db/index.ts';
+import { unpack } from './callback/codec.ts';
+import type { BotDeps } from './deps.ts';
+import { onTap } from './features/on-tap.ts';
+import { routeText } from './features/route-text.ts';
+import { typed } from './features/say.ts';
+import { errorText, OUR_FAULT, STALE_BUTTON } from './texts/errors.ts';
+import { noFiles, privateOnly } from './texts/general.ts';
+import { lines } from './texts/words.ts';
+
+/** The bot as the inbox uses it: one update at a time, handled to its end. */
+export interface UpdateHandler {
+  /** Handles an update. Rejects when something unforeseen went wrong; the inbox then tries again. */
+  handle(update: Update): Promise<void>;
+  /** Tells the person behind an update that it is our fault, after the last try. */
+  apologise(update: Update): Promise<void>;
+}
+
+/** Puts the features in their order. `token` and `botInfo` say which bot this is. */
+export function createBot(
+  deps: BotDeps,
+  identity: { token: string; botInfo: UserFromGetMe },
+): UpdateHandler {
+  const bot = new Bot(identity.token, { botInfo: identity.botInfo });
+  bot.on('my_chat_member', (ctx) => noteMembership(deps, ctx));
+  bot.on('callback_query', (ctx) => answerTap(deps, ctx));
+  bot.chatType('private').on('message:text', (ctx) => answerText(deps, ctx));
+  bot.chatType('private').on('message', async (ctx) => {
+    await typed(deps, ctx.from.id, '').reply(noFiles());
+  });
+  bot.chatType(['group', 'supergroup']).command(['start', 'help'], async (ctx) => {
+    // Scores never go to a group, so there is nothing we could do there.
+    await deps.api.sendMessage(ctx.chat.id, privateOnly().text);
+  });
+  return {
+    handle: (update) => bot.handleUpdate(update),
+    apologise: (update) => apologise(deps, update),
+  };
+}
+
+/** Blocking and unblocking arrive here before the next message could fail. */
+async function noteMembership(deps: BotDeps, ctx: Context): Promise<void> {
+  const change = ctx.myChatMember;
+  if (change?.chat.type !== 'private') return;
+  const gone = change.new_chat_member.status === 'kicked';
+  if (gone) await markUnreachable(deps.store, change.chat.id, deps.clock.now());
+  else await markReachable(deps.store, change.chat.id);
+  deps.log.info({ gone }, 'reachability_changed');
+}
+
+async function answerTap(deps: BotDeps, ctx: Context): Promise<void> {
+  const query = ctx.callbackQuery;
+  const message = query?.message;
+  if (!query) return;
+  const action = query.data === undefined ? null : unpack(query.data);
+  if (!action || !message) {
+    deps.log.warn({ updateId: ctx.update.update_id }, 'stale_button');
+    await deps.api.answerCallbackQuery(query.id, { text: STALE_BUTTON, show_alert: true });
+    return;
+  }
+  await onTap(deps, {
+    updateId: ctx.update.update_id,
+    queryId: query.id,
+    userId: query.from.id,
+    chatId: message.chat.id,
+    message,
+    action,
+  });
+}
+
+async function answerText(deps: BotDeps, ctx: Context): Promise<void> {
+  const { from, message } = ctx;
+  if (!from || message?.text === undefined) return;
+  const said = typed(deps, from.id, message.text);
+  try {
+    await routeText(said);
+  } catch (error) {
+    if (!(error instanceof AppError)) throw error;
+    deps.log.info({ code: error.code, what: error.what }, 'text_refused');
+    await said.reply(lines(errorText(error)));
+  }
+}
+
+async function apologise(deps: BotDeps, update: Update): Promise<void> {
+  const chatId = update.message?.chat.id ?? update.callback_query?.from.id;
+  if (chatId !== undefined) await deps.api.sendMessage(chatId, OUR_FAULT);
+}

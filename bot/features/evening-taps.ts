@@ -1,0 +1,155 @@
+import {
+  AppError,
+  CLASS_LIMITS,
+  closePart,
+  declineEvening,
+  type EveningView,
+  findHelperByChat,
+  getEvening,
+  type HelperScope,
+  localTimeAt,
+  noteSeen,
+  openMarking,
+  recordPages,
+  remindLater,
+  startEvening,
+  storedTime,
+  toggleMissed,
+} from '../../db/index.ts';
+import { minutesOf, timeOfDayFrom } from '../../drills/index.ts';
+import { eveningScreen, fixScreen, pagesScreen } from '../screens/evening-screen.ts';
+import { errorText } from '../texts/errors.ts';
+import { syncCopies } from './sync-copies.ts';
+import type { Tap, TapHandlers } from './tap.ts';
+
+const LATER_MINUTES = 30;
+
+/** Everything a helper can tap on an evening. */
+export const eveningTaps: TapHandlers<
+  | 'start'
+  | 'later'
+  | 'notToday'
+  | 'allRight'
+  | 'mark'
+  | 'toggle'
+  | 'done'
+  | 'said'
+  | 'pages'
+  | 'fix'
+  | 'fixPages'
+> = {
+  start: (tap, { evening }) =>
+    act(tap, evening, (scope, now) => startEvening(tap.deps.store, scope, now)),
+  later: remindMeLater,
+  notToday: (tap, { evening }) =>
+    act(tap, evening, (scope, now) => declineEvening(tap.deps.store, scope, now), {
+      tellOthers: true,
+    }),
+  allRight: (tap, { evening, part }) =>
+    act(
+      tap,
+      evening,
+      (scope, now) =>
+        closePart(tap.deps.store, scope, { part, verdict: { kind: 'all_right' }, now }),
+      { tellOthers: true },
+    ),
+  mark: (tap, { evening, part }) =>
+    act(tap, evening, (scope, now) => openMarking(tap.deps.store, scope, { part, now })),
+  toggle: (tap, { evening, part, card }) =>
+    act(tap, evening, (scope, now) => toggleMissed(tap.deps.store, scope, { part, card, now })),
+  done: (tap, { evening, part }) =>
+    act(
+      tap,
+      evening,
+      (scope, now) => closePart(tap.deps.store, scope, { part, verdict: { kind: 'tapped' }, now }),
+      { tellOthers: true },
+    ),
+  said: (tap, { evening, part, said }) =>
+    act(
+      tap,
+      evening,
+      (scope, now) =>
+        closePart(tap.deps.store, scope, { part, verdict: { kind: 'said', said }, now }),
+      { tellOthers: true },
+    ),
+  pages: (tap, { evening, pages }) =>
+    act(tap, evening, (scope, now) => recordPages(tap.deps.store, scope, { pages, now }), {
+      tellOthers: true,
+    }),
+  fix: (tap, { evening }) => act(tap, evening, nothing, { screen: fixScreen }),
+  fixPages: (tap, { evening }) => act(tap, evening, nothing, { screen: pagesScreen }),
+};
+
+type Change = (scope: HelperScope, now: Date) => Promise<void>;
+
+interface Follow {
+  /** Whether the other messages about this evening are brought up to date. */
+  readonly tellOthers?: boolean;
+  /** A screen other than where the evening stands. */
+  readonly screen?: (view: EveningView) => ReturnType<typeof fixScreen>;
+}
+
+const nothing: Change = async () => {};
+
+/**
+ * Makes a change, then shows where the evening stands: whatever the tap was, the screen after it is the truth. A day that is
+ * over answers so and shows its results.
+ */
+async function act(
+  tap: Tap,
+  eveningId: string,
+  change: Change,
+  follow: Follow = {},
+): Promise<void> {
+  const { deps } = tap;
+  const now = deps.clock.now();
+  const scope = await scopeOf(tap, eveningId);
+  const before = await getEvening(deps.store, scope);
+  await noteSeen(deps.store, { eveningId, ...tap.place, now });
+  const expired = await isExpired(() => change(scope, now));
+  await tap.answer(expired ? errorText(expired) : undefined, 'alert');
+  const view = await getEvening(deps.store, scope);
+  const { day } = localTimeAt(now, view.zone);
+  const special = view.day === day ? follow.screen : undefined;
+  await tap.show(special ? special(view) : eveningScreen(view, day, deps.painter));
+  if (follow.tellOthers || before.declined !== view.declined) {
+    await syncCopies(deps, view, day, tap.place);
+  }
+}
+
+/** Who taps. Somebody who is no helper at all gets the same answer as a helper of another child. */
+async function scopeOf(tap: Tap, eveningId: string): Promise<HelperScope> {
+  const helper = await findHelperByChat(tap.deps.store, tap.userId);
+  if (!helper) throw new AppError('not_found', 'evening');
+  return { helperId: helper.id, eveningId };
+}
+
+async function isExpired(change: () => Promise<void>): Promise<AppError | null> {
+  try {
+    await change();
+    return null;
+  } catch (error) {
+    if (error instanceof AppError && error.code === 'expired') return error;
+    throw error;
+  }
+}
+
+/** One reminder in half an hour, unless that would be too late in the evening. */
+async function remindMeLater(tap: Tap, { evening }: { evening: string }): Promise<void> {
+  const { deps } = tap;
+  const now = deps.clock.now();
+  const scope = await scopeOf(tap, evening);
+  const view = await getEvening(deps.store, scope);
+  const { time } = localTimeAt(now, view.zone);
+  const latest = minutesOf(storedTime(CLASS_LIMITS.nudgeTo));
+  const minutes = minutesOf(time) + LATER_MINUTES;
+  if (minutes > latest) {
+    await tap.answer(
+      `It is ${time} already: no reminder after ${timeOfDayFrom(latest)}. Start whenever it suits tonight.`,
+      'alert',
+    );
+    return;
+  }
+  const at = new Date(now.getTime() + LATER_MINUTES * 60_000);
+  await act(tap, evening, (own) => remindLater(deps.store, own, { at, now }));
+}

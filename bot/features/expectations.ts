@@ -1,0 +1,48 @@
+import { z } from 'zod';
+import { dropExpectation, type Expectation, expectText, readExpectation } from '../../db/index.ts';
+import type { BotDeps } from '../deps.ts';
+
+/** What a teacher can be asked to type about a class. */
+export const CLASS_QUESTIONS = [
+  'title',
+  'zone',
+  'roster',
+  'evening',
+  'nudge',
+  'digest',
+  'book',
+  'break',
+] as const;
+
+/** One of {@link CLASS_QUESTIONS}. */
+export type ClassQuestion = (typeof CLASS_QUESTIONS)[number];
+
+const wishes = z.discriminatedUnion('kind', [
+  z.object({ kind: z.literal('new_title'), data: z.object({}) }),
+  z.object({ kind: z.literal('new_zone'), data: z.object({ title: z.string() }) }),
+  z.object({
+    kind: z.literal('class'),
+    data: z.object({ classId: z.uuid(), question: z.enum(CLASS_QUESTIONS) }),
+  }),
+]);
+
+/** What the bot waits for a person to type: a new class's title, its zone, or an answer about a class. */
+export type Wish = z.infer<typeof wishes>;
+
+/** Notes what a person is expected to type next. */
+export async function expect(deps: BotDeps, chatId: number, wish: Wish): Promise<void> {
+  const expectation: Expectation = wish;
+  await expectText(deps.store, { chatId, expectation, now: deps.clock.now() });
+}
+
+/** What is expected of a chat; null when nothing is, or when an older release expected something we no longer know. */
+export async function expected(deps: BotDeps, chatId: number): Promise<Wish | null> {
+  const found = await readExpectation(deps.store, chatId);
+  const parsed = wishes.safeParse(found);
+  return parsed.success ? parsed.data : null;
+}
+
+/** Nothing is expected any more. */
+export async function fulfilled(deps: BotDeps, chatId: number): Promise<void> {
+  await dropExpectation(deps.store, chatId);
+}

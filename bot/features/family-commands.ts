@@ -1,0 +1,72 @@
+import {
+  AppError,
+  CLASS_LIMITS,
+  type FamilyChild,
+  findEvening,
+  findHelperByChat,
+  listFamilyChildren,
+  localTimeAt,
+  setEveningTime,
+} from '../../db/index.ts';
+import { parseTimeOfDay } from '../../drills/index.ts';
+import { sendScreen } from '../chat/show.ts';
+import { eveningScreen } from '../screens/evening-screen.ts';
+import { button } from '../screens/screen.ts';
+import { BUTTONS } from '../texts/buttons.ts';
+import * as texts from '../texts/family.ts';
+import type { Typed } from './say.ts';
+
+/** `/today`: today's drill of each own child, as a fresh message. */
+export async function todayCommand(message: Typed): Promise<void> {
+  const family = await familyOf(message);
+  if (!family) return;
+  const { deps, userId, reply } = message;
+  for (const child of family.children) {
+    const { day } = localTimeAt(deps.clock.now(), child.schoolClass.zone);
+    const view = await findEvening(deps.store, {
+      helperId: family.helperId,
+      childId: child.id,
+      day,
+    });
+    if (view) await sendScreen(deps, userId, eveningScreen(view, day, deps.painter));
+    else await reply(texts.nothingToday(child));
+  }
+}
+
+/** `/time 18:15`: another evening time for the family. */
+export async function timeCommand(message: Typed, value: string): Promise<void> {
+  const family = await familyOf(message);
+  if (!family) return;
+  const time = parseTimeOfDay(value);
+  const refuse = () =>
+    message.reply(texts.badTime(value, CLASS_LIMITS.eveningFrom, CLASS_LIMITS.eveningTo));
+  if (!time) return refuse();
+  try {
+    await setEveningTime(message.deps.store, { helperId: family.helperId, time });
+  } catch (error) {
+    if (error instanceof AppError && error.code === 'invalid') return refuse();
+    throw error;
+  }
+  await message.reply(texts.timeSet(time));
+}
+
+/** `/stop`: asks once, because it cannot be undone without a new link. */
+export async function stopCommand(message: Typed): Promise<void> {
+  const family = await familyOf(message);
+  if (!family) return;
+  await message.reply(texts.askToLeave(family.children), [
+    [button(BUTTONS.leave, { kind: 'leave' })],
+    [button(BUTTONS.stay, { kind: 'stay' })],
+  ]);
+}
+
+/** The sender's family; somebody without one is told what to do and gets null. */
+async function familyOf(
+  message: Typed,
+): Promise<{ helperId: string; children: FamilyChild[] } | null> {
+  const helper = await findHelperByChat(message.deps.store, message.userId);
+  const children = helper ? await listFamilyChildren(message.deps.store, helper.id) : [];
+  if (helper && children.length > 0) return { helperId: helper.id, children };
+  await message.reply(texts.stranger());
+  return null;
+}

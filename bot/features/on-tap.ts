@@ -1,0 +1,69 @@
+import type { MaybeInaccessibleMessage } from 'grammy/types';
+import { AppError } from '../../db/index.ts';
+import type { Action } from '../callback/actions.ts';
+import { apiProblem } from '../chat/api-error.ts';
+import { type Place, shownIn } from '../chat/chat.ts';
+import { editScreen } from '../chat/show.ts';
+import type { BotDeps } from '../deps.ts';
+import { errorText } from '../texts/errors.ts';
+import { routeTap } from './route-tap.ts';
+import type { Tap } from './tap.ts';
+
+/** A tap as it came in. */
+export interface IncomingTap {
+  readonly updateId: number;
+  readonly queryId: string;
+  readonly userId: number;
+  readonly chatId: number;
+  readonly message: MaybeInaccessibleMessage;
+  readonly action: Action;
+}
+
+/** Handles one tap. Whatever happens, the tap is answered: the button never keeps spinning. */
+export async function onTap(deps: BotDeps, incoming: IncomingTap): Promise<void> {
+  const answer = answerOnce(deps, incoming.queryId);
+  const place = placeOf(incoming);
+  const tap: Tap = {
+    deps,
+    userId: incoming.userId,
+    place,
+    answer,
+    show: (screen) => editScreen(deps, place, screen),
+  };
+  try {
+    await routeTap(tap, incoming.action);
+  } catch (error) {
+    if (!(error instanceof AppError)) throw error;
+    // Ids and codes only: who tapped what they should not is an event, not a name.
+    const { code, what } = error;
+    deps.log.warn(
+      { updateId: incoming.updateId, action: incoming.action.kind, code, what },
+      'tap_refused',
+    );
+    await answer(errorText(error), 'alert');
+  }
+  await answer();
+}
+
+function placeOf(incoming: IncomingTap): Place {
+  const { message, chatId } = incoming;
+  const shown = message.date === 0 ? ({ kind: 'unknown' } as const) : shownIn(message);
+  return { chatId, messageId: message.message_id, shown };
+}
+
+/** The service keeps a tap answerable for seconds only; a late answer is dropped, what the tap did stands. */
+function answerOnce(deps: BotDeps, queryId: string): Tap['answer'] {
+  let answered = false;
+  return async (text, kind) => {
+    if (answered) return;
+    answered = true;
+    try {
+      await deps.api.answerCallbackQuery(
+        queryId,
+        text === undefined ? {} : { text: text.slice(0, 200), show_alert: kind === 'alert' },
+      );
+    } catch (error) {
+      deps.log.info({ problem: apiProblem(error).kind }, 'answer_not_taken');
+    }
+  };
+}

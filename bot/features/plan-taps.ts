@@ -1,0 +1,152 @@
+import {
+  AppError,
+  activatePlan,
+  getClass,
+  getPlans,
+  saveDraftPlan,
+  type TeacherScope,
+} from '../../db/index.ts';
+import {
+  checkPlan,
+  maxCards,
+  PLAN_LIMITS,
+  type PlanPart,
+  rungById,
+  STRANDS,
+  type WeekPlan,
+} from '../../drills/index.ts';
+import {
+  chooseRungScreen,
+  chooseStrandScreen,
+  planPartScreen,
+  planScreen,
+} from '../screens/plan-screens.ts';
+import type { Screen } from '../screens/screen.ts';
+import { planInUse, planProblem } from '../texts/plan.ts';
+import { lines } from '../texts/words.ts';
+import { readHome } from './class-home.ts';
+import type { Tap, TapHandlers } from './tap.ts';
+import { teacherScope } from './teacher-scope.ts';
+
+/** Everything a teacher can tap about the week plan. Changes are kept as a draft until "Use". */
+export const planTaps: TapHandlers<
+  | 'plan'
+  | 'planPart'
+  | 'planAdd'
+  | 'planStrand'
+  | 'planRung'
+  | 'planCards'
+  | 'planSeconds'
+  | 'planRemove'
+  | 'planUse'
+> = {
+  plan: (tap, { classId }) => turn(tap, classId, (scope) => readPlanScreen(tap, scope)),
+  planPart: (tap, { classId, part }) =>
+    turn(tap, classId, async (scope) =>
+      planPartScreen(classId, (await workingPlan(tap, scope)).plan, part),
+    ),
+  planAdd: (tap, { classId }) =>
+    turn(tap, classId, async (scope) =>
+      chooseStrandScreen(classId, (await workingPlan(tap, scope)).plan.parts.length),
+    ),
+  planStrand: (tap, { classId, part, strand }) =>
+    turn(tap, classId, async () => {
+      const chosen = STRANDS.find((each) => each === strand);
+      return chosen ? chooseRungScreen(classId, part, chosen) : chooseStrandScreen(classId, part);
+    }),
+  planRung: (tap, { classId, part, rung }) =>
+    turn(tap, classId, async (scope) => {
+      const chosen = rungById(rung);
+      if (!chosen) throw new AppError('invalid', 'week plan');
+      const fresh = { rung: chosen.id, cards: chosen.cards, seconds: chosen.seconds };
+      return edit(tap, scope, part, () => fresh);
+    }),
+  planCards: (tap, { classId, part, cards }) =>
+    turn(tap, classId, (scope) =>
+      edit(tap, scope, part, (old) => old && { ...old, cards: fitCards(old, cards) }),
+    ),
+  planSeconds: (tap, { classId, part, seconds }) =>
+    turn(tap, classId, (scope) =>
+      edit(
+        tap,
+        scope,
+        part,
+        (old) => old && { ...old, seconds: clamp(seconds, PLAN_LIMITS.seconds) },
+      ),
+    ),
+  planRemove: (tap, { classId, part }) =>
+    turn(tap, classId, async (scope) => {
+      const { plan } = await workingPlan(tap, scope);
+      await save(tap, scope, { parts: plan.parts.filter((_, index) => index !== part) });
+      return readPlanScreen(tap, scope);
+    }),
+  planUse: use,
+};
+
+async function use(tap: Tap, { classId }: { classId: string }): Promise<void> {
+  const { store, clock } = tap.deps;
+  const scope = await teacherScope(store, tap.userId, classId);
+  const { draft } = await getPlans(store, scope);
+  const [problem] = draft ? checkPlan(draft.plan) : [];
+  if (problem) return tap.answer(planProblem(problem), 'alert');
+  if (draft) await activatePlan(store, scope, clock.now());
+  await tap.answer(planInUse().text);
+  const home = await readHome(store, scope);
+  await tap.show({ ...home, text: lines(planInUse(), '', home.text) });
+}
+
+async function turn(
+  tap: Tap,
+  classId: string,
+  read: (scope: TeacherScope) => Promise<Screen>,
+): Promise<void> {
+  const screen = await read(await teacherScope(tap.deps.store, tap.userId, classId));
+  await tap.answer();
+  await tap.show(screen);
+}
+
+/** The draft, or the plan in use while nothing is changed. */
+async function workingPlan(
+  tap: Tap,
+  scope: TeacherScope,
+): Promise<{ plan: WeekPlan; isDraft: boolean }> {
+  const { active, draft } = await getPlans(tap.deps.store, scope);
+  if (draft) return { plan: draft.plan, isDraft: true };
+  return { plan: active?.plan ?? { parts: [] }, isDraft: false };
+}
+
+async function readPlanScreen(tap: Tap, scope: TeacherScope): Promise<Screen> {
+  const schoolClass = await getClass(tap.deps.store, scope);
+  const { plan, isDraft } = await workingPlan(tap, scope);
+  return planScreen(schoolClass, plan, isDraft);
+}
+
+/** Changes one part, or adds it at the end; then shows it. */
+async function edit(
+  tap: Tap,
+  scope: TeacherScope,
+  index: number,
+  change: (old: PlanPart | undefined) => PlanPart | undefined,
+): Promise<Screen> {
+  const { plan } = await workingPlan(tap, scope);
+  const at = Math.min(index, plan.parts.length);
+  const part = change(plan.parts[at]);
+  if (!part || at >= PLAN_LIMITS.parts.max) return readPlanScreen(tap, scope);
+  const next = { parts: plan.parts.toSpliced(at, 1, part) };
+  await save(tap, scope, next);
+  return planPartScreen(scope.classId, next, at);
+}
+
+async function save(tap: Tap, scope: TeacherScope, plan: WeekPlan): Promise<void> {
+  await saveDraftPlan(tap.deps.store, scope, { plan, now: tap.deps.clock.now() });
+}
+
+function fitCards(part: PlanPart, cards: number): number {
+  const rung = rungById(part.rung);
+  const max = rung ? maxCards(rung) : PLAN_LIMITS.cards.max;
+  return clamp(cards, { min: PLAN_LIMITS.cards.min, max });
+}
+
+function clamp(value: number, { min, max }: { min: number; max: number }): number {
+  return Math.min(max, Math.max(min, value));
+}

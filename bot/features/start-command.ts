@@ -1,0 +1,50 @@
+import {
+  acceptTeacherInvite,
+  findHelperByChat,
+  findTeacherByChat,
+  listFamilyChildren,
+  markReachable,
+  readSlip,
+} from '../../db/index.ts';
+import { button } from '../screens/screen.ts';
+import { BUTTONS } from '../texts/buttons.ts';
+import * as texts from '../texts/family.ts';
+import { welcomeTeacher } from '../texts/teacher.ts';
+import { showHome } from './class-home.ts';
+import type { Typed } from './say.ts';
+
+/** Start payloads that begin so invite a teacher; all others are a child's slip. */
+export const INVITE_PREFIX = 't-';
+
+/** `/start`, with the code of a link or without. */
+export async function startCommand(message: Typed, payload: string): Promise<void> {
+  await markReachable(message.deps.store, message.userId);
+  if (payload.startsWith(INVITE_PREFIX)) {
+    return acceptInvite(message, payload.slice(INVITE_PREFIX.length));
+  }
+  if (payload !== '') return showNotice(message, payload);
+  return greet(message);
+}
+
+async function acceptInvite({ deps, userId, reply }: Typed, code: string): Promise<void> {
+  await acceptTeacherInvite(deps.store, { code, chatId: userId, now: deps.clock.now() });
+  deps.log.info({}, 'teacher_joined');
+  await reply(welcomeTeacher());
+}
+
+async function showNotice({ deps, userId, reply }: Typed, code: string): Promise<void> {
+  const slip = await readSlip(deps.store, { code, chatId: userId, now: deps.clock.now() });
+  await reply(texts.notice(slip), [
+    [button(BUTTONS.agree, { kind: 'agree', code })],
+    [button(BUTTONS.disagree, { kind: 'disagree' })],
+  ]);
+}
+
+async function greet(message: Typed): Promise<void> {
+  const { deps, userId, reply } = message;
+  const teacher = await findTeacherByChat(deps.store, userId);
+  if (teacher) return showHome(message, teacher.id);
+  const helper = await findHelperByChat(deps.store, userId);
+  const children = helper ? await listFamilyChildren(deps.store, helper.id) : [];
+  await reply(children.length > 0 ? texts.familyHelp(children) : texts.stranger());
+}

@@ -1,0 +1,29 @@
+import { type EveningView, listCopies } from '../../db/index.ts';
+import type { SchoolDay } from '../../drills/index.ts';
+import { apiProblem } from '../chat/api-error.ts';
+import type { Place } from '../chat/chat.ts';
+import { editScreen } from '../chat/show.ts';
+import type { BotDeps } from '../deps.ts';
+import { copyScreen } from '../screens/evening-screen.ts';
+
+/**
+ * Brings the other messages about an evening up to date: those of other helpers, and an earlier one in the same chat. The tap
+ * itself is answered already, so a message that cannot be changed is logged and left.
+ */
+export async function syncCopies(
+  deps: BotDeps,
+  view: EveningView,
+  today: SchoolDay,
+  current: Place,
+): Promise<void> {
+  for (const copy of await listCopies(deps.store, view.id)) {
+    const sameChat = copy.chatId === current.chatId;
+    if (sameChat && copy.messageId === current.messageId) continue;
+    try {
+      const place = { ...copy, shown: { kind: 'unknown' } } as const;
+      await editScreen(deps, place, copyScreen(view, today, sameChat));
+    } catch (error) {
+      deps.log.warn({ eveningId: view.id, problem: apiProblem(error).kind }, 'copy_not_updated');
+    }
+  }
+}

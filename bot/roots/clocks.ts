@@ -1,0 +1,32 @@
+import { setTimeout as delay } from 'node:timers/promises';
+import type { Clock } from '../../db/index.ts';
+import type { Pace } from '../../jobs/index.ts';
+
+/** The machine's own clock; here, in the composition root, and nowhere else. */
+export const machineClock: Clock = { now: () => new Date() };
+
+/** Real time and real waiting. */
+export const realPace: Pace = {
+  now: () => new Date(),
+  sleep: async (milliseconds) => {
+    await delay(milliseconds);
+  },
+};
+
+/** A clock that runs on but can be moved forward. */
+export interface MovableClock extends Clock {
+  /** Moves to an instant; an earlier one is ignored, since what was sent cannot be unsent. */
+  moveTo(instant: Date): void;
+}
+
+/** A movable clock that shows `start` now. */
+export function movableClock(start: Date, machine: Clock = machineClock): MovableClock {
+  let ahead = start.getTime() - machine.now().getTime();
+  const now = () => new Date(machine.now().getTime() + ahead);
+  return {
+    now,
+    moveTo: (instant) => {
+      ahead += Math.max(0, instant.getTime() - now().getTime());
+    },
+  };
+}

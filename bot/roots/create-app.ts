@@ -1,0 +1,137 @@
+import { Api } from 'grammy';
+import type { Clock, Log, Store } from '../../db/index.ts';
+import { createEngine, type Engine, type Pace, startCron } from '../../jobs/index.ts';
+import { retryRefused } from '../chat/retry-refused.ts';
+import { createBot } from '../create-bot.ts';
+import type { BotDeps } from '../deps.ts';
+import { COMMANDS } from '../features/route-text.ts';
+import { createPainter, type Painter } from '../media/index.ts';
+import { drainInbox, type InboxDeps } from '../receive/inbox.ts';
+import { createPoller, keepPolling } from '../receive/poller.ts';
+import { createCourier } from '../send/courier.ts';
+
+/** Seconds until a call without an answer is given up; a long poll may take longer. */
+const CALL_SECONDS = 20;
+const POLL_SECONDS = 60;
+/** Messages in flight at a time; the service's framework advises about three. */
+const LANES = 3;
+
+/** What an app is made of. */
+export interface AppDeps {
+  readonly store: Store;
+  readonly clock: Clock;
+  readonly pace: Pace;
+  readonly log: Log;
+  readonly token: string;
+  readonly apiRoot: string;
+  readonly painter?: Painter;
+}
+
+/** A whole bot in one process. */
+export interface App {
+  readonly username: string;
+  readonly engine: Engine;
+  linkOf(payload: string): string;
+  /** Receives and sends until nothing is left to do; for scripts and tests, while the app is not started. */
+  settle(): Promise<void>;
+  /** Runs by itself: clock, receiver, sender. `onFatal` hears when the service refuses the token. */
+  start(onFatal: (error: unknown) => void): Promise<void>;
+  stop(): Promise<void>;
+}
+
+/** Puts everything together. Asks the service who the bot is, and so fails early when the token is wrong. */
+export async function createApp(deps: AppDeps): Promise<App> {
+  const { store, clock, pace, log, token, apiRoot } = deps;
+  const bulk = new Api(token, { apiRoot, timeoutSeconds: CALL_SECONDS });
+  const direct = new Api(token, { apiRoot, timeoutSeconds: CALL_SECONDS });
+  direct.config.use(retryRefused(pace.sleep));
+  const polling = new Api(token, { apiRoot, timeoutSeconds: POLL_SECONDS });
+  const botInfo = await direct.getMe();
+  const botId = botInfo.id;
+  const linkOf = (payload: string) => `https://t.me/${botInfo.username}?start=${payload}`;
+  const painter = deps.painter ?? createPainter();
+  const bot: BotDeps = { api: direct, store, clock, log, botId, painter, linkOf };
+  const handler = createBot(bot, { token, botInfo });
+  const courier = createCourier({ ...bot, api: bulk });
+  const engine = createEngine({ store, clock, log, pace, courier, botId, lanes: LANES });
+  const inbox: InboxDeps = { store, clock, log, botId, handler };
+  const pollerDeps = { api: polling, store, clock, log, botId };
+  const poller = createPoller(pollerDeps);
+  return {
+    username: botInfo.username,
+    engine,
+    linkOf,
+    settle: async () => {
+      for (;;) {
+        const received = await poller.poll(0);
+        const handled = await drainInbox(inbox);
+        const sent = await engine.drain();
+        if (received + handled + sent === 0) return;
+      }
+    },
+    ...running({ engine, log, api: direct, inbox }, (signal, onUpdates) =>
+      keepPolling(poller, { ...pollerDeps, sleep: pace.sleep, onUpdates }, signal),
+    ),
+  };
+}
+
+interface Running {
+  readonly engine: Engine;
+  readonly log: Log;
+  readonly api: Api;
+  readonly inbox: InboxDeps;
+}
+
+/** Starting and stopping in order: what takes work in stops first. */
+function running(
+  { engine, log, api, inbox }: Running,
+  poll: (signal: AbortSignal, onUpdates: () => void) => Promise<void>,
+): Pick<App, 'start' | 'stop'> {
+  const stopping = new AbortController();
+  const wake = oneAtATime(() => drainInbox(inbox), log);
+  let polling: Promise<void> = Promise.resolve();
+  let cron: { stop(): Promise<void> } | undefined;
+  return {
+    start: async (onFatal) => {
+      await api.setMyCommands(COMMANDS);
+      await api.deleteWebhook();
+      await engine.start();
+      await engine.tick();
+      cron = startCron(engine, log, wake.now);
+      wake.now();
+      polling = poll(stopping.signal, wake.now).catch(onFatal);
+    },
+    stop: async () => {
+      stopping.abort();
+      await cron?.stop();
+      await polling;
+      await wake.idle();
+    },
+  };
+}
+
+/** Runs work on demand, never twice at a time; a demand during a run makes it run once more. */
+function oneAtATime(work: () => Promise<unknown>, log: Log) {
+  let current: Promise<void> | null = null;
+  let again = false;
+  const run = async () => {
+    do {
+      again = false;
+      try {
+        await work();
+      } catch (error) {
+        log.error({ problem: error instanceof Error ? error.name : typeof error }, 'inbox_failed');
+      }
+    } while (again);
+    current = null;
+  };
+  return {
+    now: () => {
+      if (current) again = true;
+      else current = run();
+    },
+    idle: async () => {
+      await current;
+    },
+  };
+}

@@ -1,0 +1,92 @@
+import type { SchoolClass } from '../../db/index.ts';
+import {
+  maxCards,
+  PLAN_LIMITS,
+  rungById,
+  rungsOf,
+  STRANDS,
+  type Strand,
+  strandTitle,
+  type WeekPlan,
+} from '../../drills/index.ts';
+import { BUTTONS } from '../texts/buttons.ts';
+import * as texts from '../texts/plan.ts';
+import { back } from './class-screens.ts';
+import { type Button, button, rows, type Screen } from './screen.ts';
+
+/** The week plan, part by part. `isDraft` says that it differs from the plan in use. */
+export function planScreen(schoolClass: SchoolClass, plan: WeekPlan, isDraft: boolean): Screen {
+  const { id: classId } = schoolClass;
+  const add: Button[][] =
+    plan.parts.length < PLAN_LIMITS.parts.max
+      ? [[button(BUTTONS.addPart, { kind: 'planAdd', classId })]]
+      : [];
+  return {
+    text: texts.planScreen(schoolClass, plan, isDraft),
+    buttons: [
+      ...plan.parts.map((part, index) => [
+        button(`${index + 1}. ${texts.planLine(part)}`, { kind: 'planPart', classId, part: index }),
+      ]),
+      ...add,
+      ...(isDraft ? [[button(BUTTONS.usePlan, { kind: 'planUse', classId })]] : []),
+      [back(classId)],
+    ],
+  };
+}
+
+/** One part: more or fewer cards, more or less time, something else, or nothing. */
+export function planPartScreen(classId: string, plan: WeekPlan, index: number): Screen {
+  const part = plan.parts[index];
+  const rung = part && rungById(part.rung);
+  if (!part || !rung) return { text: texts.chooseStrand(), buttons: [[toPlan(classId)]] };
+  const at = { classId, part: index };
+  const word = rung.kind === 'run' ? 'numbers' : 'cards';
+  const { min: fewest } = PLAN_LIMITS.cards;
+  const { min: quickest, max: slowest } = PLAN_LIMITS.seconds;
+  const cards = (value: number, label: string): Button[] =>
+    value >= fewest && value <= maxCards(rung)
+      ? [button(label, { kind: 'planCards', ...at, cards: value })]
+      : [];
+  const seconds = (value: number, label: string): Button[] =>
+    value >= quickest && value <= slowest
+      ? [button(label, { kind: 'planSeconds', ...at, seconds: value })]
+      : [];
+  return {
+    text: texts.planPartScreen(part, rung),
+    buttons: [
+      [...cards(part.cards - 1, `− 1 (${word})`), ...cards(part.cards + 1, `+ 1 (${word})`)],
+      [...cards(part.cards - 5, `− 5 (${word})`), ...cards(part.cards + 5, `+ 5 (${word})`)],
+      [...seconds(part.seconds - 1, '− 1 second'), ...seconds(part.seconds + 1, '+ 1 second')],
+      [button(BUTTONS.changeRung, { kind: 'planStrand', ...at, strand: rung.strand })],
+      [button(BUTTONS.removePart, { kind: 'planRemove', ...at })],
+      [toPlan(classId)],
+    ].filter((row) => row.length > 0),
+  };
+}
+
+/** What a new part practises. `index` is the place the part will have. */
+export function chooseStrandScreen(classId: string, index: number): Screen {
+  const strands = STRANDS.map((strand) =>
+    button(strandTitle(strand), { kind: 'planStrand', classId, part: index, strand }),
+  );
+  return { text: texts.chooseStrand(), buttons: [...rows(strands, 2), [toPlan(classId)]] };
+}
+
+/** Which step of a strand a part practises. */
+export function chooseRungScreen(classId: string, index: number, strand: Strand): Screen {
+  const rungs = rungsOf(strand).map((rung) => [
+    button(rung.title, { kind: 'planRung', classId, part: index, rung: rung.id }),
+  ]);
+  return {
+    text: texts.chooseRung(),
+    buttons: [
+      ...rungs,
+      [button('All strands', { kind: 'planStrand', classId, part: index, strand: 'all' })],
+      [toPlan(classId)],
+    ],
+  };
+}
+
+function toPlan(classId: string): Button {
+  return button(BUTTONS.back, { kind: 'plan', classId });
+}

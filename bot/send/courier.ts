@@ -1,0 +1,139 @@
+import type { Api } from 'grammy';
+import {
+  type Delivery,
+  getRunningClass,
+  localTimeAt,
+  readEvening,
+  type SchoolClass,
+} from '../../db/index.ts';
+import { apiProblem } from '../chat/api-error.ts';
+import { sendScreen } from '../chat/show.ts';
+import type { BotDeps } from '../deps.ts';
+import { pictureFile, tableFile } from '../digest/digest-files.ts';
+import { readDigest } from '../digest/read-digest.ts';
+import { eveningScreen, type Occasion } from '../screens/evening-screen.ts';
+import { eveningStep } from '../screens/evening-step.ts';
+import { digest } from '../texts/digest.ts';
+
+/** How a call ended; the delivery engine's own words for it (see jobs/ports). */
+type Outcome =
+  | { readonly kind: 'sent'; readonly messageId: number }
+  | { readonly kind: 'refused'; readonly problem: string; readonly retryAfterSeconds?: number }
+  | { readonly kind: 'gone' | 'rejected' | 'unknown'; readonly problem: string };
+
+interface Parcel {
+  send(): Promise<Outcome>;
+}
+
+/**
+ * Makes messages of what is owed: evenings, nudges and reminders to helpers, digests to teachers. Everything that can fail
+ * without the network (reading, composing, drawing) happens before a parcel is handed out.
+ */
+export function createCourier(deps: BotDeps): {
+  prepare(delivery: Delivery): Promise<Parcel | null>;
+} {
+  return {
+    prepare: async (delivery) => {
+      switch (delivery.kind) {
+        case 'evening':
+        case 'nudge':
+        case 'reminder':
+          return prepareEvening(deps, delivery, delivery.kind);
+        case 'digest':
+        case 'digest_picture':
+        case 'digest_table':
+          return prepareDigest(deps, delivery);
+      }
+    },
+  };
+}
+
+async function prepareEvening(
+  deps: BotDeps,
+  delivery: Delivery,
+  occasion: Occasion,
+): Promise<Parcel | null> {
+  if (!delivery.eveningId) return null;
+  const view = await readEvening(deps.store, delivery.eveningId);
+  const { day } = localTimeAt(deps.clock.now(), view.zone);
+  const { step } = eveningStep(view, day);
+  // A nudge or reminder planned before a mark came in is not wanted any more.
+  const marked = view.results.some((result) => result !== null);
+  if (step === 'closed' || step === 'declined' || (occasion !== 'evening' && marked)) return null;
+  // The second message always offers Start: it may be the first one that arrives.
+  const shown = occasion === 'evening' ? view : { ...view, started: false, marking: null };
+  const screen = eveningScreen(shown, day, deps.painter, occasion);
+  return parcel(() => sendScreen(deps, delivery.chatId, screen));
+}
+
+async function prepareDigest(deps: BotDeps, delivery: Delivery): Promise<Parcel | null> {
+  const schoolClass = await getRunningClass(deps.store, delivery.classId);
+  const summary = await readDigest(deps.store, schoolClass, delivery.day);
+  const { chatId, day } = delivery;
+  if (delivery.kind === 'digest') {
+    const text = digest(schoolClass.title, summary);
+    return parcel(() => sendScreen(deps, chatId, { text, buttons: [] }));
+  }
+  if (summary.children.length === 0) return null;
+  const file =
+    delivery.kind === 'digest_table'
+      ? tableFile(day, summary)
+      : drawOrNull(deps, schoolClass, () =>
+          pictureFile(deps.painter, schoolClass.title, day, summary),
+        );
+  if (!file) return null;
+  return parcel(() => sendFile(deps.api, chatId, file));
+}
+
+/** A picture that cannot be drawn is left out; the text and the table say the same. */
+function drawOrNull<T>(deps: BotDeps, schoolClass: SchoolClass, draw: () => T): T | null {
+  try {
+    return draw();
+  } catch {
+    deps.log.warn({ classId: schoolClass.id }, 'digest_picture_failed');
+    return null;
+  }
+}
+
+async function sendFile(
+  api: Api,
+  chatId: number,
+  file: Parameters<Api['sendDocument']>[1],
+): Promise<number> {
+  const sent = await api.sendDocument(chatId, file);
+  return sent.message_id;
+}
+
+function parcel(call: () => Promise<number>): Parcel {
+  return {
+    send: async () => {
+      try {
+        return { kind: 'sent', messageId: await call() };
+      } catch (error) {
+        return outcomeOf(error);
+      }
+    },
+  };
+}
+
+/** What a failed call means for the ledger. Only what surely did not arrive may be tried again. */
+export function outcomeOf(error: unknown): Outcome {
+  const problem = apiProblem(error);
+  switch (problem.kind) {
+    case 'too_many':
+      return {
+        kind: 'refused',
+        problem: 'too_many',
+        retryAfterSeconds: problem.retryAfterSeconds,
+      };
+    case 'service_error':
+    case 'not_connected':
+      return { kind: 'refused', problem: problem.code };
+    case 'gone':
+    case 'rejected':
+    case 'unknown':
+      return { kind: problem.kind, problem: problem.code };
+    default:
+      return { kind: 'rejected', problem: problem.kind };
+  }
+}

@@ -1,0 +1,79 @@
+import {
+  answerOf,
+  type Call,
+  type EveningStatus,
+  questionOf,
+  type StrandSummary,
+  strandTitle,
+  type WeekSummary,
+  type Wobble,
+} from '../../drills/index.ts';
+import { solved } from './evening.ts';
+import { bold, count, lines, name, shortDate, type Text } from './words.ts';
+
+/** The sentence under every digest: what a score is not. */
+export const DIGEST_CAUTION =
+  'Marks are the helpers’ word. A missing evening is missing, not a nought. A score is not a diagnosis.';
+
+/** A class's week in words; the answer comes first. */
+export function digest(title: string, summary: WeekSummary): Text {
+  const days = summary.days.length;
+  const enough = days < 3 ? `all ${count(days, 'day', 'days')}` : 'three days or more';
+  const ready = summary.strands.filter((strand) => strand.proposal === 'move_on');
+  return lines(
+    bold(`${name(title)}: ${summary.practisedThree} of ${summary.joined} practised on ${enough}.`),
+    range(summary),
+    ready.length > 0
+      ? `Ready to move on: ${ready.map((strand) => strandTitle(strand.strand)).join(', ')}.`
+      : 'Nothing is ready to move on yet.',
+    ...section('Right of asked', summary.strands.map(strandLine)),
+    ...section('Wobbling', summary.wobbling.map(wobbleLine)),
+    ...section('To call', [
+      ...summary.calls.map(callLine),
+      ...(summary.moreCalls > 0 ? [`and ${summary.moreCalls} more, see the table`] : []),
+    ]),
+    '',
+    `Workbook: ${count(summary.pages, 'page', 'pages')} done.`,
+    DIGEST_CAUTION,
+  );
+}
+
+function section(title: string, rows: readonly string[]): (Text | string)[] {
+  return rows.length === 0 ? [] : ['', bold(title), ...rows];
+}
+
+function range({ days }: WeekSummary): string {
+  const [first, last] = [days.at(0), days.at(-1)];
+  if (!first || !last) return 'No school days in these seven days.';
+  return first === last ? shortDate(first) : `${shortDate(first)} to ${shortDate(last)}`;
+}
+
+function strandLine(strand: StrandSummary): string {
+  const advice = { move_on: 'move on', stay: 'stay', too_little: 'too little to say' };
+  return `${strandTitle(strand.strand)}: ${strand.right} of ${strand.asked}, ${advice[strand.proposal]} (${strand.reason})`;
+}
+
+function wobbleLine(wobble: Wobble): string {
+  const fact = wobble.fact.startsWith('clock:')
+    ? `the clock at ${answerOf(wobble.fact)}`
+    : solved(questionOf(wobble.fact), answerOf(wobble.fact));
+  return `${fact}: missed ${wobble.missed} of ${wobble.asked}`;
+}
+
+function callLine(call: Call): string {
+  const reason = {
+    unreachable: 'messages no longer arrive',
+    silent: `${count(call.evenings, 'evening', 'evenings')} in a row without an answer`,
+    not_joined: 'no helper has joined yet',
+  }[call.reason];
+  return `${call.number}. ${name(call.nickname)}: ${reason}`;
+}
+
+/** What a day's cell in the table says. */
+export const DAY_WORDS: Readonly<Record<EveningStatus | 'none', string>> = {
+  practised: 'practised',
+  not_today: 'not today',
+  silent: 'no answer',
+  unsent: 'not delivered',
+  none: '',
+};

@@ -1,0 +1,104 @@
+import type { FamilyChild, OpenSlip } from '../../db/index.ts';
+import { bold, lines, listOf, name, type Text, weekdayRange } from './words.ts';
+
+/** Version of the notice below, kept with each agreement. Change it whenever the words change. */
+export const NOTICE_VERSION = '2026-11-25';
+/** The language the notice is written in. */
+export const NOTICE_LANGUAGE = 'en';
+
+/** What a helper reads before anything is stored. */
+export function notice(slip: OpenSlip): Text {
+  return lines(
+    bold(`${name(slip.nickname)} · ${name(slip.classTitle)}`),
+    'A few minutes of mental maths each school day. You read or show the cards, the child answers aloud, you tap what was missed.',
+    '',
+    bold('What is kept'),
+    'The nickname, which cards were right, and the workbook pages. No full name, birthday, photo or address.',
+    bold('Who sees it'),
+    'You and the class teacher. No other family. The teacher does not see your account.',
+    bold('How long'),
+    'At most until the child leaves the class, as the school decides. Local law and the school’s own policy apply.',
+    bold('How to stop'),
+    'Send /stop at any time. Nobody asks why.',
+    '',
+    'A score is a snapshot of one evening, not a judgement of a child.',
+  );
+}
+
+/** After "No, thank you". */
+export function disagreed(): Text {
+  return lines('Fine. Nothing was stored. The link stays good if you change your mind.');
+}
+
+/** After agreeing. */
+export function joined(slip: OpenSlip, child: FamilyChild | undefined): Text {
+  return lines(
+    bold(`You are ${name(slip.nickname)}’s helper now.`),
+    child
+      ? `The drill comes ${weekdayRange(child.schoolClass.weekdays)} at ${child.eveningTime}. Another time suits better? Send /time 18:00, for example.`
+      : null,
+    'Send /today to see today’s drill again and /stop to end this.',
+  );
+}
+
+/** For a helper who writes instead of tapping. */
+export function familyHelp(children: readonly FamilyChild[]): Text {
+  const names = listOf(children.map((child) => name(child.nickname)));
+  return lines(
+    bold(`You help ${names}.`),
+    ...children.map(
+      (child) =>
+        `${name(child.nickname)}: ${weekdayRange(child.schoolClass.weekdays)} at ${child.eveningTime}`,
+    ),
+    '',
+    '/today  today’s drill again',
+    '/time 18:00  another time, from the next evening',
+    '/stop  end it, at once',
+  );
+}
+
+/** For somebody we do not know. */
+export function stranger(): Text {
+  return lines(
+    bold('Hello.'),
+    'This bot brings a few minutes of mental maths to children of classes that use it.',
+    'Helpers: open the join link from your class teacher. Teachers: ask the person who runs this bot for an invitation.',
+  );
+}
+
+/** When "/today" finds nothing. */
+export function nothingToday(child: FamilyChild): Text {
+  return lines(
+    `${name(child.nickname)}: no drill yet today. It comes ${weekdayRange(child.schoolClass.weekdays)} at ${child.eveningTime}.`,
+  );
+}
+
+/** After "/time 18:15". */
+export function timeSet(time: string): Text {
+  return lines(`From the next evening on, the drill comes at ${time}.`);
+}
+
+/** "/time" without a usable time. */
+export function badTime(value: string, from: string, to: string): Text {
+  const got = value === '' ? 'Please add a time.' : `“${name(value)}” is not a time I can use.`;
+  return lines(got, `Send a time from ${from} to ${to}, like this: /time 18:15`);
+}
+
+/** Before leaving. */
+export function askToLeave(children: readonly FamilyChild[]): Text {
+  const names = listOf(children.map((child) => name(child.nickname)));
+  return lines(
+    bold(`Stop helping ${names}?`),
+    'No more messages come, and your agreement is withdrawn. To join again you need a new link.',
+  );
+}
+
+/** After leaving. */
+export function left(): Text {
+  return lines('Done. No more messages will come. Thank you for the time you gave.');
+}
+
+/** After deciding to stay. */
+export function staying(): Text {
+  return lines('Good. Everything stays as it was.');
+}

@@ -1,0 +1,241 @@
+import {
+  type Book,
+  CLASS_LIMITS,
+  type ClassBreak,
+  type IssuedSlip,
+  type ListedChild,
+  MAX_CHILDREN,
+  type SchoolClass,
+} from '../../db/index.ts';
+import { NICKNAME_LENGTH } from '../input/nickname.ts';
+import type { RosterProblem } from '../input/roster.ts';
+import {
+  bold,
+  count,
+  lines,
+  name,
+  pageRange,
+  shortDate,
+  type Text,
+  weekdayName,
+  weekdayRange,
+} from './words.ts';
+
+/** After an invitation is accepted. */
+export function welcomeTeacher(): Text {
+  return lines(
+    bold('Welcome. You are a teacher here now.'),
+    'Make your class with /newclass. It takes about three minutes.',
+  );
+}
+
+const ASK = {
+  title: 'What is the class called? For example: Kingfisher class',
+  zone: 'Which time zone are the families in? For example: Africa/Johannesburg or Europe/London',
+  roster: `Send the children’s nicknames, one a line, at most ${NICKNAME_LENGTH} characters each. Nicknames only: no surnames.`,
+  evening: `At what time shall the drill go out? From ${CLASS_LIMITS.eveningFrom} to ${CLASS_LIMITS.eveningTo}, for example 17:30. A family can choose its own.`,
+  nudge: `At what time shall the one gentle nudge go out, if nobody has marked? At least ${CLASS_LIMITS.nudgeGapMinutes} minutes after the drill, at ${CLASS_LIMITS.nudgeTo} at the latest.`,
+  digest:
+    'At what time shall your digest come? For example 20:00. After the evening time it covers that evening too.',
+  book: 'Send the workbook’s title, its first and last page, and the pages a day, like this:\nPebble Path 1-48 2',
+  break: 'Send the first and last day and a name, like this:\n2026-10-12 to 2026-10-16 Half term',
+} as const;
+
+/** The question for one thing a teacher types. */
+export function ask(question: keyof typeof ASK): Text {
+  return lines(ASK[question]);
+}
+
+/** One class at a glance. */
+export function classHome(input: {
+  schoolClass: SchoolClass;
+  children: number;
+  joined: number;
+  hasPlan: boolean;
+  book: Book | null;
+}): Text {
+  const { schoolClass, book } = input;
+  return lines(
+    bold(name(schoolClass.title)),
+    `${count(input.children, 'child', 'children')}, ${input.joined} with a helper`,
+    `${weekdayRange(schoolClass.weekdays)} at ${schoolClass.eveningTime}, nudge at ${schoolClass.nudgeTime} (${schoolClass.zone})`,
+    `Digest: ${weekdayName(schoolClass.digestWeekday, 'long')} at ${schoolClass.digestTime}`,
+    book
+      ? `Workbook: ${name(book.title)}, ${pageRange(book.firstPage, book.lastPage)}, ${book.pagesADay} a day`
+      : 'Workbook: none',
+    input.hasPlan ? null : bold('No week plan yet: nothing goes out.'),
+  );
+}
+
+/** Which class? */
+export function chooseClass(): Text {
+  return lines(bold('Your classes'));
+}
+
+/** A teacher without a class. */
+export function noClass(): Text {
+  return lines('You have no class yet. Make one with /newclass.');
+}
+
+/** The settings of a class's week. */
+export function times(schoolClass: SchoolClass): Text {
+  return lines(
+    bold(`${name(schoolClass.title)}: days and times`),
+    `School days: ${weekdayRange(schoolClass.weekdays)}`,
+    `Drill at ${schoolClass.eveningTime}, nudge at ${schoolClass.nudgeTime}`,
+    `Digest: ${weekdayName(schoolClass.digestWeekday, 'long')} at ${schoolClass.digestTime}`,
+    `Time zone: ${schoolClass.zone}`,
+    'Tap what you want to change.',
+  );
+}
+
+/** The roster with who has joined. */
+export function childList(schoolClass: SchoolClass, children: readonly ListedChild[]): Text {
+  const joined = children.filter((child) => child.helpers > 0).length;
+  return lines(
+    bold(`${name(schoolClass.title)}: ${joined} of ${children.length} have a helper`),
+    ...children.map((child) => `${child.number}. ${name(child.nickname)}${helperState(child)}`),
+    children.length === 0 ? 'No children yet.' : null,
+  );
+}
+
+function helperState(child: ListedChild): string {
+  if (child.helpers === 0) return ': not joined yet';
+  return child.reachable === 0 ? ': messages no longer arrive' : '';
+}
+
+/** What is wrong with a pasted roster. Nothing has been stored. */
+export function rosterProblems(problems: readonly RosterProblem[]): Text {
+  const shown = problems.slice(0, 8);
+  return lines(
+    bold('Nothing was added yet. Please mend this and send the whole list again:'),
+    ...shown.map(rosterProblem),
+    problems.length > shown.length ? `and ${problems.length - shown.length} more` : null,
+  );
+}
+
+function rosterProblem(problem: RosterProblem): string {
+  const value = `“${name([...problem.value].slice(0, 20).join(''))}”`;
+  switch (problem.kind) {
+    case 'long':
+      return `Line ${problem.line}: ${value}… has ${problem.length} characters, at most ${NICKNAME_LENGTH}. Shorten it.`;
+    case 'twice':
+      return `Line ${problem.line}: ${value} is also on line ${problem.firstLine}. Add a letter to one of them.`;
+    case 'present':
+      return `Line ${problem.line}: ${value} is in the class already. Leave it out or add a letter.`;
+  }
+}
+
+/** An empty roster. */
+export function rosterEmpty(): Text {
+  return lines('I found no nicknames in that.', ASK.roster);
+}
+
+/** Too many at once. */
+export function rosterTooMany(sent: number, present: number): Text {
+  return lines(
+    `That is ${sent} nicknames; with the ${present} already there it is more than ${MAX_CHILDREN}.`,
+    'Nothing was added. Send fewer, or make a second class.',
+  );
+}
+
+/** Join links, to be copied to each family. */
+export function joinLinks(slips: readonly IssuedSlip[], linkOf: (code: string) => string): Text {
+  return lines(
+    bold('One link for each child. Give each family only its own.'),
+    ...slips.flatMap(({ child, code }) => [
+      `${child.number}. ${name(child.nickname)}`,
+      linkOf(code),
+    ]),
+    'A link works for up to four helpers, for 60 days. I keep no copy: a new link replaces the old one.',
+  );
+}
+
+/** When every child has a helper. */
+export function allJoined(): Text {
+  return lines('Every child has a helper. To add one, make a new link for that child.');
+}
+
+/** Which child is the new link for? */
+export function askWhichChild(): Text {
+  return lines('For which child? Links given out before for this child stop working.');
+}
+
+/** The breaks ahead. */
+export function breakList(schoolClass: SchoolClass, breaks: readonly ClassBreak[]): Text {
+  return lines(
+    bold(`${name(schoolClass.title)}: breaks`),
+    ...breaks.map((b) => `${name(b.title)}: ${shortDate(b.first)} to ${shortDate(b.last)}`),
+    breaks.length === 0
+      ? 'None ahead. On a break’s days nothing goes out.'
+      : 'Tap a break to remove it.',
+  );
+}
+
+/** A break that could not be read. */
+export function badBreak(problem: 'shape' | 'date' | 'order' | 'long', value: string): Text {
+  const because = {
+    shape: 'I could not read that as a break.',
+    date: `“${name(value)}” is not a date in the calendar.`,
+    order: `“${name(value)}”: the last day comes before the first.`,
+    long: `“${name(value)}” is longer than 120 days.`,
+  }[problem];
+  return lines(because, ASK.break);
+}
+
+/** The workbook in use. */
+export function bookScreen(schoolClass: SchoolClass, book: Book | null): Text {
+  return lines(
+    bold(`${name(schoolClass.title)}: workbook`),
+    book
+      ? `${name(book.title)}, ${pageRange(book.firstPage, book.lastPage)}, ${count(book.pagesADay, 'page', 'pages')} a day`
+      : 'None. Evenings carry no page target.',
+  );
+}
+
+/** A workbook that could not be read. */
+export function badBook(): Text {
+  return lines('I could not read that as a workbook.', ASK.book);
+}
+
+/** A time that could not be read. `value` is what was typed. */
+export function badClassTime(value: string): Text {
+  return lines(
+    `“${name(value)}” is not a time. Send hours and minutes from 00:00 to 23:59, like 17:30.`,
+  );
+}
+
+/** A time zone that does not exist. */
+export function badZone(value: string): Text {
+  return lines(
+    `I do not know the time zone “${name(value)}”.`,
+    'Send a region and a city, like Africa/Johannesburg, Europe/London or America/New_York.',
+  );
+}
+
+/** A setting was stored. */
+export function stored(): Text {
+  return lines('Saved. It counts from the next evening.');
+}
+
+/** Text where a button is expected. */
+export function teacherHelp(): Text {
+  return lines(
+    'Please use the buttons, or one of these:',
+    '/class  your class: plan, children, times, digest',
+    '/newclass  make another class',
+  );
+}
+
+/** After a roster is stored. */
+export function rosterAdded(added: number): Text {
+  return lines(`${count(added, 'child', 'children')} added.`);
+}
+
+/** After a class is made. */
+export function classMade(): Text {
+  return lines(
+    bold('The class is there.'),
+    'Above are its usual days and times; change what does not suit. Next: the children, then the week plan.',
+  );
+}
