@@ -49,6 +49,7 @@ export * from './nudges/list-nudge-candidates.ts';
 export * from './nudges/owe-again.ts';
 export * from './plans/week-plans.ts';
 export * from './ports.ts';
+export * from './rate/claim-store.ts';
 export * from './rate/send-slot.ts';
 export * from './slips/accept-slip.ts';
 export * from './slips/issue-slips.ts';

@@ -1,0 +1,71 @@
+import { mkdir } from 'node:fs/promises';
+import { join } from 'node:path';
+import { claimStore, hasTeachers, type Log, REHEARSAL_BOT } from '../../db/index.ts';
+import { RehearsalClient } from '../../rehearsal/client.ts';
+import { startRehearsal } from '../../rehearsal/server.ts';
+import { machineClock, movableClock, realPace } from './clocks.ts';
+import type { Config } from './config.ts';
+import { type App, createApp } from './create-app.ts';
+import { loadDemoClass } from './demo-class.ts';
+import { openStore } from './open-store.ts';
+import { readLead, rehearsalControl, saveLead } from './rehearsal-control.ts';
+import type { Service } from './service.ts';
+
+/** The rehearsal's own token; the stand-in takes no other kind. */
+const TOKEN = '0:rehearsal';
+
+/** Runs everything on this computer: embedded database, stand-in of the chat service, demo class, page. */
+export async function runRehearsal(
+  config: Config & { mode: 'rehearsal' },
+  log: Log,
+  zone: string,
+): Promise<Service> {
+  const folder = join(config.dataDir, 'rehearsal');
+  await mkdir(folder, { recursive: true });
+  const leadFile = join(folder, 'clock.json');
+  const machineNow = machineClock.now().getTime();
+  const start = config.clockStart?.getTime() ?? machineNow + (await readLead(leadFile));
+  const clock = movableClock(new Date(start));
+  const save = () => saveLead(leadFile, clock.now().getTime() - machineClock.now().getTime());
+  const store = await openStore({ ...config, dataDir: folder }, log);
+  let app: App | undefined;
+  const work = async () => {
+    await app?.engine.tick();
+    await app?.engine.drain();
+  };
+  try {
+    await claimStore(store, REHEARSAL_BOT, clock.now());
+    const rehearsal = await startRehearsal({
+      port: config.port,
+      token: TOKEN,
+      botUsername: 'harbour_lane_bot',
+      botName: 'Suppersums',
+      control: rehearsalControl(store, clock, work, save),
+      dataFile: join(folder, 'chats.json'),
+      timeZone: zone,
+    });
+    app = await createApp({
+      ...{ store, clock, log, pace: realPace },
+      ...{ token: TOKEN, apiRoot: rehearsal.apiRoot },
+    });
+    if (!(await hasTeachers(store))) {
+      const client = new RehearsalClient(rehearsal.url);
+      const { settle } = app;
+      await loadDemoClass({ store, clock, client, zone, settle });
+    }
+    const running = app;
+    return {
+      app: running,
+      welcome: `Suppersums is rehearsing. Open ${rehearsal.url} and pick a phone.\nNothing leaves this computer. Stop with Ctrl-C.`,
+      stop: async () => {
+        await running.stop();
+        await save();
+        await rehearsal.close();
+        await store.close();
+      },
+    };
+  } catch (error) {
+    await store.close();
+    throw error;
+  }
+}
