@@ -61,6 +61,7 @@ export { faceOf, questionOf } from './facts/face.ts';
 export { add, clock, double, type FactId, gap, half, parseFactId, sub } from './facts/fact-id.ts';
 export { handAngles } from './facts/hand-angles.ts';
 export { isNearTwin } from './facts/near-twin.ts';
+export { hasNought } from './facts/nought.ts';
 export {
   type FactRung,
   type Rung,

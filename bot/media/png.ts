@@ -35,7 +35,7 @@ export function encodeIndexedPng(
     Buffer.from(SIGNATURE),
     chunk('IHDR', header),
     chunk('PLTE', Buffer.from(indexed.colours.flat())),
-    chunk('IDAT', deflateSync(packRows(pixels, width, height, bits, indexed), { level: 9 })),
+    chunk('IDAT', deflateSync(packRows(pixels, width, height, bits, indexed), { level: 8 })),
     chunk('IEND', Buffer.alloc(0)),
   ]);
 }

@@ -1,3 +1,4 @@
+import { setImmediate as networkTurn } from 'node:timers/promises';
 import type { Api } from 'grammy';
 import {
   type Delivery,
@@ -107,6 +108,9 @@ async function sendFile(
 function parcel(call: () => Promise<number>): Parcel {
   return {
     send: async () => {
+      // Drawing keeps the process busy; meanwhile the service may have closed an idle connection. One turn lets the network
+      // layer notice, so that the call does not leave on a dead connection and end as `unknown`.
+      await networkTurn();
       try {
         return { kind: 'sent', messageId: await call() };
       } catch (error) {

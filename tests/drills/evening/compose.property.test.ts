@@ -6,6 +6,7 @@ import {
   type Drill,
   type EveningInput,
   type FactId,
+  hasNought,
   isNearTwin,
   rungById,
   runNumbers,
@@ -106,6 +107,19 @@ describe('any part of cards', () => {
         const half = Math.floor(cards.length / 2);
         const forced = cards.length - Math.min(set.missed, half) - set.known;
         expect(chosen.unseen).toBeLessThanOrEqual(Math.max(4, forced));
+      }
+    });
+  });
+
+  test('new facts with a nought fill at most a fifth, unless there is too little else', () => {
+    holdsForAnyEvening((drill, input) => {
+      for (const { cards, rung } of factParts(drill, input)) {
+        const isNew = (fact: FactId) => !input.memory.has(fact);
+        const noughts = cards.filter((fact) => isNew(fact) && hasNought(fact)).length;
+        const newOthersLeft = rung.facts.filter(
+          (fact) => isNew(fact) && !hasNought(fact) && !cards.includes(fact),
+        ).length;
+        if (newOthersLeft > 0) expect(noughts).toBeLessThanOrEqual(Math.ceil(cards.length / 5));
       }
     });
   });

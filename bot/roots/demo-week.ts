@@ -1,0 +1,134 @@
+import { mkdir, rm } from 'node:fs/promises';
+import { instantAt, localTimeAt, openEmbedded } from '../../db/index.ts';
+import { addDays, parseSchoolDay, parseTimeOfDay, type SchoolDay } from '../../drills/index.ts';
+import { RehearsalClient } from '../../rehearsal/client.ts';
+import { startRehearsal } from '../../rehearsal/server.ts';
+import { BUTTONS } from '../texts/buttons.ts';
+import { realPace } from './clocks.ts';
+import { type App, createApp } from './create-app.ts';
+import { DEMO_FAMILIES, DEMO_TEACHER, loadDemoClass } from './demo-class.ts';
+import { type Habit, habitOf, inventedChild } from './demo-families.ts';
+import { type Story, tellStory } from './demo-story.ts';
+import { createLog } from './log.ts';
+import { Phone } from './phone.ts';
+
+const FOLDER = 'demo-week';
+const ZONE = 'Europe/London';
+const MONDAY = '2026-09-14';
+const TOKEN = '0:rehearsal-week';
+
+/** Plays one school week of the demo class and leaves what everybody saw in a folder. */
+async function main(): Promise<void> {
+  await rm(FOLDER, { recursive: true, force: true });
+  await mkdir(FOLDER, { recursive: true });
+  const week = await openWeek();
+  await loadDemoClass({ ...week, zone: ZONE });
+  for (let day = 0; day < 5; day += 1) await playDay(week, day);
+  await tellDigest(week);
+  const phones = await week.story.write();
+  await week.close();
+  process.stdout.write(
+    `A week of Kingfisher class is in ${FOLDER}/: ${phones} phones in ${FOLDER}/phones, pictures and the digest in ${FOLDER}/pictures.\n`,
+  );
+}
+
+interface Week {
+  readonly store: Awaited<ReturnType<typeof openEmbedded>>;
+  readonly client: RehearsalClient;
+  readonly clock: { now(): Date };
+  readonly story: Story;
+  readonly app: App;
+  settle(): Promise<void>;
+  goTo(day: number, time: string): Promise<void>;
+  close(): Promise<void>;
+}
+
+async function openWeek(): Promise<Week> {
+  let instant = at(0, '09:00');
+  const clock = { now: () => instant };
+  const log = createLog('warn');
+  const store = await openEmbedded(undefined, () => {});
+  const rehearsal = await startRehearsal({
+    port: 0,
+    token: TOKEN,
+    botUsername: 'harbour_lane_bot',
+    botName: 'Suppersums',
+    control: { now: clock.now, moveTo: async () => {}, stops: async () => [] },
+  });
+  const { apiRoot, url } = rehearsal;
+  const app = await createApp({ store, clock, log, pace: realPace, token: TOKEN, apiRoot });
+  const client = new RehearsalClient(url);
+  const time = () => {
+    const local = localTimeAt(instant, ZONE);
+    return `${local.day} ${local.time}`;
+  };
+  return {
+    store,
+    client,
+    clock,
+    app,
+    story: tellStory(FOLDER, client, time),
+    settle: app.settle,
+    goTo: async (day, timeOfDay) => {
+      instant = at(day, timeOfDay);
+      await app.engine.tick();
+      await app.settle();
+    },
+    close: async () => {
+      await rehearsal.close();
+      await store.close();
+    },
+  };
+}
+
+async function playDay(week: Week, day: number): Promise<void> {
+  await week.goTo(day, '17:30');
+  await everyFamily(week, day, 'plays');
+  await everyFamily(week, day, 'not today');
+  await everyFamily(week, day, 'asks for later');
+  await week.goTo(day, '18:00');
+  await week.goTo(day, '19:00');
+  await everyFamily(week, day, 'plays after the nudge');
+  await week.goTo(day, '20:00');
+}
+
+async function everyFamily(week: Week, day: number, habit: Habit): Promise<void> {
+  for (const { id, helps } of DEMO_FAMILIES) {
+    if (habitOf(id, day) !== habit) continue;
+    const phone = new Phone(week, id, (did, sees) =>
+      week.story.note(`${helps.join(' and ')} ${id}`, did, sees),
+    );
+    for (const nickname of helps) await playChild(phone, nickname, habit, day);
+  }
+}
+
+async function playChild(phone: Phone, nickname: string, habit: Habit, day: number): Promise<void> {
+  const offers = (await phone.messagesWith(`${nickname} · `)).filter((message) =>
+    message.buttons.flat().some((button) => button.text === BUTTONS.start),
+  );
+  const offer = offers.at(-1)?.id;
+  if (habit === 'not today') return phone.tap(BUTTONS.notToday, offer);
+  if (habit === 'asks for later') await phone.tap(BUTTONS.later, offer);
+  await phone.playEvening(inventedChild(nickname, day), offer);
+}
+
+/** The teacher's phone on Friday evening: every message of the digest. */
+async function tellDigest(week: Week): Promise<void> {
+  const messages = await week.client.chat(DEMO_TEACHER);
+  for (const message of messages.filter((each) => each.from === 'bot').slice(-4)) {
+    await week.story.note('Class teacher', 'reads', message);
+  }
+}
+
+function at(day: number, time: string): Date {
+  const monday = parseSchoolDay(MONDAY);
+  const timeOfDay = parseTimeOfDay(time);
+  if (!monday || !timeOfDay) throw new TypeError('the demo week has a date or time that is none');
+  const date: SchoolDay = addDays(monday, day);
+  return instantAt(date, timeOfDay, ZONE);
+}
+
+main().catch((error) => {
+  process.stderr.write(`${error instanceof Error ? error.stack : String(error)}\n`);
+  process.exit(1);
+});

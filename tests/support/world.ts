@@ -1,0 +1,110 @@
+import type { Painter } from '../../bot/media/index.ts';
+import { type App, createApp } from '../../bot/roots/create-app.ts';
+import type { Log, OpenStore } from '../../db/index.ts';
+import { RehearsalClient } from '../../rehearsal/client.ts';
+import { type Gate, type Rehearsal, startRehearsal } from '../../rehearsal/server.ts';
+import { type Backend, embedded } from './stores.ts';
+
+/** A line the bot logged. */
+export interface LogLine {
+  readonly level: 'info' | 'warn' | 'error';
+  readonly event: string;
+  readonly fields: Readonly<Record<string, unknown>>;
+}
+
+/** A whole rehearsal in this process: real database, real HTTP, real chat client, and a clock that only we move. */
+export interface World {
+  readonly store: OpenStore;
+  readonly app: App;
+  readonly client: RehearsalClient;
+  readonly rehearsal: Rehearsal;
+  readonly logged: readonly LogLine[];
+  now(): Date;
+  /** Moves the clock to an instant, looks at it once, and lets everything that follows happen. */
+  goTo(instant: string): Promise<void>;
+  /** Lets the bot receive, answer and send until nothing is left. */
+  settle(): Promise<void>;
+  /** A second app on the same store and chat service, as after a restart. */
+  restart(): Promise<App>;
+  close(): Promise<void>;
+}
+
+/** How a world differs from the usual. */
+export interface WorldOptions {
+  readonly start: string;
+  readonly backend?: Backend;
+  readonly gate?: Gate;
+  readonly painter?: Painter;
+}
+
+const TOKEN = '0:rehearsal-test';
+
+/** Opens a world at an instant. */
+export async function openWorld(options: WorldOptions): Promise<World> {
+  let instant = new Date(options.start);
+  const clock = { now: () => instant };
+  const store = await (options.backend ?? embedded).open();
+  const logged: LogLine[] = [];
+  const rehearsal = await startRehearsal({
+    port: 0,
+    token: TOKEN,
+    botUsername: 'harbour_lane_bot',
+    botName: 'Suppersums',
+    control: {
+      now: clock.now,
+      moveTo: async (target) => {
+        instant = target;
+      },
+      stops: async () => [],
+    },
+    ...(options.gate ? { gate: options.gate } : {}),
+  });
+  const open = () =>
+    createApp({
+      store,
+      clock,
+      pace: impatientPace(),
+      log: recordingLog(logged),
+      token: TOKEN,
+      apiRoot: rehearsal.apiRoot,
+      ...(options.painter ? { painter: options.painter } : {}),
+    });
+  const app = await open();
+  return {
+    store,
+    app,
+    client: new RehearsalClient(rehearsal.url),
+    rehearsal,
+    logged,
+    now: clock.now,
+    goTo: async (target) => {
+      instant = new Date(target);
+      await app.engine.tick();
+      await app.settle();
+    },
+    settle: app.settle,
+    restart: open,
+    close: async () => {
+      await rehearsal.close();
+      await store.close();
+    },
+  };
+}
+
+/** Time for the sending rate: waiting moves it on at once, so that nobody waits. */
+export function impatientPace() {
+  let now = Date.UTC(2026, 0, 1);
+  return {
+    now: () => new Date(now),
+    sleep: async (milliseconds: number) => {
+      now += milliseconds;
+    },
+  };
+}
+
+function recordingLog(lines: LogLine[]): Log {
+  const at = (level: LogLine['level']) => (fields: LogLine['fields'], event: string) => {
+    lines.push({ level, event, fields });
+  };
+  return { info: at('info'), warn: at('warn'), error: at('error') };
+}
