@@ -16,6 +16,7 @@ import {
   weekdayOf,
 } from '../../drills/index.ts';
 import type { RehearsalControl, Stop } from '../../rehearsal/options.ts';
+import { weekdayName } from '../texts/words.ts';
 import type { MovableClock } from './clocks.ts';
 
 /** When the clock is moved, the minutes between are not skipped but walked in steps, so that everything happens in order. */
@@ -61,9 +62,14 @@ async function stopsOf(store: Store, schoolClass: SchoolClass, now: Date): Promi
   const stop = (id: string, label: string, on: SchoolDay | null, at: TimeOfDay): Stop[] =>
     on ? [{ id: `${id} ${schoolClass.id}`, label, at: instantAt(on, at, schoolClass.zone) }] : [];
   return [
-    ...stop('evening', 'Next evening', nextDay(schoolClass.eveningTime), schoolClass.eveningTime),
-    ...stop('nudge', 'Next nudge time', nextDay(schoolClass.nudgeTime), schoolClass.nudgeTime),
-    ...stop('digest', 'Next digest', digestDay(schoolClass, day, time), schoolClass.digestTime),
+    ...stop(
+      'evening',
+      'the next evening',
+      nextDay(schoolClass.eveningTime),
+      schoolClass.eveningTime,
+    ),
+    ...stop('nudge', 'the next nudge time', nextDay(schoolClass.nudgeTime), schoolClass.nudgeTime),
+    ...stop('digest', 'the next digest', digestDay(schoolClass, day, time), schoolClass.digestTime),
   ];
 }
 

@@ -25,15 +25,15 @@ export const FACT_RUNGS: readonly FactRung[] = [
     gapsTo(10),
     'Common Core K.OA.A.4: the partner that makes 10, for 1 to 9; 0 and 10 are ours',
   ),
-  rung('takeaway', 'within5', 'take away from up to 5', differencesFrom(5), WITHIN_FIVE),
-  rung('takeaway', 'to10', 'take away from up to 10', differencesFrom(10), WITHIN_TEN),
-  rung('doubles', 'to5', 'doubles of 1 to 5', doublesTo(5), NO_SOURCE),
-  rung('doubles', 'to10', 'doubles of 1 to 10', doublesTo(10), EVEN_TO_TWENTY),
+  rung('takeaway', 'within5', 'take away within 5', differencesFrom(5), WITHIN_FIVE),
+  rung('takeaway', 'to10', 'take away within 10', differencesFrom(10), WITHIN_TEN),
+  rung('doubles', 'to5', 'doubles to 5 + 5', doublesTo(5), NO_SOURCE),
+  rung('doubles', 'to10', 'doubles to 10 + 10', doublesTo(10), EVEN_TO_TWENTY),
   rung('halves', 'to10', 'halves of even numbers to 10', halvesTo(10), NO_SOURCE),
   rung('halves', 'to20', 'halves of even numbers to 20', halvesTo(20), EVEN_TO_TWENTY),
-  rung('clock', 'oclock', 'clock: o\u2019clock', clocksAt([0]), CLOCK),
-  rung('clock', 'half', 'clock: half past', clocksAt([30]), CLOCK),
-  rung('clock', 'mixed', 'clock: o\u2019clock and half past', clocksAt([0, 30]), CLOCK),
+  rung('clock', 'oclock', 'clock (o\u2019clock)', clocksAt([0]), CLOCK),
+  rung('clock', 'half', 'clock (half past)', clocksAt([30]), CLOCK),
+  rung('clock', 'mixed', 'clock (o\u2019clock and half past)', clocksAt([0, 30]), CLOCK),
 ];
 
 function rung(

@@ -34,7 +34,7 @@ function countingOn(
 }
 
 function countingBack(id: string, limit: number, source: string): RunRung {
-  const title = `counting back in ones from up to ${limit}`;
+  const title = `counting back in ones within ${limit}`;
   return { ...common(id, title, source), step: 1, direction: 'back', limit };
 }
 

@@ -75,7 +75,7 @@ describe('the ladder', () => {
 describe('finding rungs', () => {
   test('a rung is found by its id', () => {
     expect(rungById('counting.tens')?.title).toBe('counting in tens to 200');
-    expect(rungById('counting.onesback')?.title).toBe('counting back in ones from up to 200');
+    expect(rungById('counting.onesback')?.title).toBe('counting back in ones within 200');
   });
 
   test('an unknown id gives null, also one that every object knows', () => {

@@ -1,0 +1,75 @@
+import { execFileSync, spawn } from 'node:child_process';
+import { mkdtempSync, rmSync, symlinkSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { setTimeout as delay } from 'node:timers/promises';
+import { BUTTONS } from '../bot/texts/buttons.ts';
+import { type ChatMessage, RehearsalClient } from '../rehearsal/client.ts';
+
+/** Starts `npm start` from the committed files in a fresh folder, plays one evening for one family over HTTP, stops it. */
+const PIP = 2005;
+const MONDAY = '2026-09-14T17:00:00Z';
+const PATIENCE_MS = 60_000;
+
+async function main(): Promise<void> {
+  const folder = mkdtempSync(join(tmpdir(), 'suppersums-smoke-'));
+  const project = process.cwd();
+  execFileSync('sh', ['-c', 'git archive HEAD | tar -x -C "$0"', folder]);
+  symlinkSync(join(project, 'node_modules'), join(folder, 'node_modules'));
+  const env = { ...process.env, PORT: '0', TZ: 'UTC', CLOCK_START: MONDAY };
+  for (const name of ['BOT_TOKEN', 'DATABASE_URL', 'DATA_DIR', 'API_ROOT']) delete env[name];
+  const child = spawn('npm', ['start'], { cwd: folder, env, stdio: ['ignore', 'pipe', 'inherit'] });
+  let out = '';
+  child.stdout.on('data', (chunk) => {
+    out += String(chunk);
+  });
+  const exited = new Promise<number | null>((resolve) => child.on('exit', resolve));
+  try {
+    const url = await until('the address', async () => /http:\/\/[\d.:]+/.exec(out)?.[0]);
+    await playEvening(new RehearsalClient(url));
+  } finally {
+    child.kill('SIGINT');
+    const code = await exited;
+    rmSync(folder, { recursive: true, force: true });
+    // npm itself reports the signal it was sent; what matters is that the bot ended on its own.
+    process.stdout.write(`smoke: stopped (${code ?? 'by signal'})\n`);
+  }
+  process.stdout.write('smoke: an evening was played from the message to the result\n');
+}
+
+async function playEvening(client: RehearsalClient): Promise<void> {
+  await client.moveTo(new Date('2026-09-14T17:30:00Z'));
+  const shows = (text: string) => until(text, async () => newest(client, text));
+  const offer = await shows('Pip · Monday');
+  const tap = (label: string) => client.tapLabel(PIP, label, offer.id);
+  await tap(BUTTONS.start);
+  for (let part = 1; part <= 5; part += 1) {
+    const screen = await shows(`Part ${part} of 5`);
+    if (!screen.photo) throw new Error(`part ${part} has no picture`);
+    await tap(part === 5 ? BUTTONS.allSaid : BUTTONS.allRight);
+  }
+  await shows('How many pages');
+  await tap('2');
+  const result = await shows('2 pages done');
+  if (!result.text.includes('10 of 10')) throw new Error(`the result says: ${result.text}`);
+}
+
+async function newest(client: RehearsalClient, text: string): Promise<ChatMessage | undefined> {
+  const chat = await client.chat(PIP);
+  return chat.findLast((message) => message.from === 'bot' && message.text.includes(text));
+}
+
+async function until<T>(what: string, look: () => Promise<T | undefined>): Promise<T> {
+  const end = performance.now() + PATIENCE_MS;
+  while (performance.now() < end) {
+    const found = await look();
+    if (found !== undefined) return found;
+    await delay(100);
+  }
+  throw new Error(`waited in vain for ${what}`);
+}
+
+main().catch((error) => {
+  process.stderr.write(`smoke: ${error instanceof Error ? error.message : String(error)}\n`);
+  process.exit(1);
+});
