@@ -13,28 +13,54 @@ const PATIENCE_MS = 60_000;
 
 async function main(): Promise<void> {
   const folder = mkdtempSync(join(tmpdir(), 'suppersums-smoke-'));
-  const project = process.cwd();
   execFileSync('sh', ['-c', 'git archive HEAD | tar -x -C "$0"', folder]);
-  symlinkSync(join(project, 'node_modules'), join(folder, 'node_modules'));
+  symlinkSync(join(process.cwd(), 'node_modules'), join(folder, 'node_modules'));
+  const bot = startBot(folder);
+  let failure: unknown = null;
+  try {
+    await playEvening(new RehearsalClient(await until('the address', bot.address)));
+  } catch (error) {
+    failure = error;
+  }
+  const stopped = await bot.stop();
+  rmSync(folder, { recursive: true, force: true });
+  if (failure) throw failure;
+  if (!stopped) throw new Error('the bot did not stop on SIGINT');
+  process.stdout.write(
+    'smoke: an evening was played from the message to the result, and the bot stopped\n',
+  );
+}
+
+/** `npm start` with no settings but a free port and a Monday. */
+function startBot(folder: string) {
+  // biome-ignore lint/style/noProcessEnv: a script of its own, not part of the bot.
   const env = { ...process.env, PORT: '0', TZ: 'UTC', CLOCK_START: MONDAY };
   for (const name of ['BOT_TOKEN', 'DATABASE_URL', 'DATA_DIR', 'API_ROOT']) delete env[name];
-  const child = spawn('npm', ['start'], { cwd: folder, env, stdio: ['ignore', 'pipe', 'inherit'] });
+  const child = spawn('npm', ['start'], {
+    cwd: folder,
+    env,
+    // A group of its own, so that stopping reaches npm and what it started, as Ctrl-C does.
+    detached: true,
+    stdio: ['ignore', 'pipe', 'inherit'],
+  });
   let out = '';
   child.stdout.on('data', (chunk) => {
     out += String(chunk);
   });
-  const exited = new Promise<number | null>((resolve) => child.on('exit', resolve));
-  try {
-    const url = await until('the address', async () => /http:\/\/[\d.:]+/.exec(out)?.[0]);
-    await playEvening(new RehearsalClient(url));
-  } finally {
-    child.kill('SIGINT');
-    const code = await exited;
-    rmSync(folder, { recursive: true, force: true });
-    // npm itself reports the signal it was sent; what matters is that the bot ended on its own.
-    process.stdout.write(`smoke: stopped (${code ?? 'by signal'})\n`);
-  }
-  process.stdout.write('smoke: an evening was played from the message to the result\n');
+  // `close` comes when the last process that holds our pipe is gone: the bot itself, not only npm.
+  const closed = new Promise<boolean>((resolve) => child.on('close', () => resolve(true)));
+  const signal = (name: 'SIGINT' | 'SIGKILL') => {
+    if (child.pid) process.kill(-child.pid, name);
+  };
+  return {
+    address: async () => /http:\/\/[\d.:]+/.exec(out)?.[0],
+    stop: async (): Promise<boolean> => {
+      signal('SIGINT');
+      const stopped = await Promise.race([closed, delay(PATIENCE_MS, false, { ref: false })]);
+      if (!stopped) signal('SIGKILL');
+      return stopped;
+    },
+  };
 }
 
 async function playEvening(client: RehearsalClient): Promise<void> {

@@ -16,7 +16,8 @@ export const ACTIONS = {
   notToday: { tag: 'nt', fields: { evening: id } },
   allRight: { tag: 'ar', fields: { evening: id, part: int } },
   mark: { tag: 'mk', fields: { evening: id, part: int } },
-  toggle: { tag: 'tg', fields: { evening: id, part: int, card: int } },
+  /** `missed` is what the button shows, 0 or 1, so that a tap that comes twice turns the card once. */
+  toggle: { tag: 'tg', fields: { evening: id, part: int, card: int, missed: int } },
   done: { tag: 'dn', fields: { evening: id, part: int } },
   said: { tag: 'sd', fields: { evening: id, part: int, said: int } },
   pages: { tag: 'pg', fields: { evening: id, pages: int } },

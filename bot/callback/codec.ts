@@ -18,7 +18,8 @@ const kindOfTag: ReadonlyMap<string, ActionKind> = new Map(
 );
 
 /**
- * Writes an action into a button: version, tag and fields with colons between. Throws when it would not fit.
+ * Writes an action into a button: version, tag and fields with colons between. Throws RangeError when it would not fit, or
+ * when a value would not come back as it is.
  *
  * @example
  * pack({ kind: 'pages', evening: '019a0000-0000-7000-8000-000000000001', pages: 2 });
@@ -59,6 +60,6 @@ function write(field: Field<string> | Field<number>, value: unknown): string {
     typeof value === 'number'
       ? (field as Field<number>).write(value)
       : (field as Field<string>).write(String(value));
-  if (field.read(text) === null) throw new RangeError('a button value is out of range');
+  if (field.read(text) !== value) throw new RangeError('a button value is out of range');
   return text;
 }

@@ -31,7 +31,7 @@ export function digestTable(summary: WeekSummary): string {
       const tally = child.strands.get(strand);
       return [tally?.right ?? '', tally?.asked ?? ''];
     }),
-    child.pages,
+    child.pages ?? '',
   ]);
   return (
     BYTE_ORDER_MARK + [header, ...rows].map((row) => `${row.map(cell).join(',')}\r\n`).join('')
@@ -40,7 +40,7 @@ export function digestTable(summary: WeekSummary): string {
 
 /**
  * One cell: quoted where RFC 4180 asks for it, and kept from being run as a formula (a name that begins with `=`, `+`, `-`
- * or `@` gets an apostrophe, as OWASP's note on CSV injection advises).
+ * or `@`, narrow or wide, gets an apostrophe, as OWASP's note on CSV injection advises).
  *
  * @example
  * cell('=SUM(A1)'); // "'=SUM(A1)"
@@ -48,6 +48,6 @@ export function digestTable(summary: WeekSummary): string {
  */
 export function cell(value: string | number): string {
   if (typeof value === 'number') return String(value);
-  const text = /^[=+\-@\t\r]/.test(value) ? `'${value}` : value;
+  const text = /^[=+\-@\t\r\n＝＋－＠]/u.test(value) ? `'${value}` : value;
   return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }

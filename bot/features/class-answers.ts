@@ -14,10 +14,11 @@ import {
 } from '../../db/index.ts';
 import { parseBreak, parseTimeOfDay } from '../../drills/index.ts';
 import { parseBookText } from '../input/book-text.ts';
-import { cleanNickname } from '../input/nickname.ts';
+import { oneLine } from '../input/one-line.ts';
 import { parseRoster } from '../input/roster.ts';
 import { back } from '../screens/class-screens.ts';
 import { errorText } from '../texts/errors.ts';
+import { quote } from '../texts/quote.ts';
 import * as texts from '../texts/teacher.ts';
 import { lines } from '../texts/words.ts';
 import { type ClassQuestion, fulfilled } from './expectations.ts';
@@ -44,18 +45,18 @@ export async function classAnswer(
     used = await READERS[wish.question](message, scope);
   } catch (error) {
     if (!(error instanceof AppError) || error.code !== 'invalid') throw error;
-    await message.reply(lines(`“${cleanNickname(message.text).slice(0, 60)}”`, errorText(error)));
+    await message.reply(lines(quote(message.text), errorText(error)));
     return;
   }
   if (used) await fulfilled(deps, userId);
 }
 
 const READERS: Readonly<Record<ClassQuestion, Reader>> = {
-  title: (message, scope) => change(message, scope, { title: cleanNickname(message.text) }),
+  title: (message, scope) => change(message, scope, { title: oneLine(message.text) }),
   zone: async (message, scope) => {
     const zone = parseZone(message.text);
     if (zone) return change(message, scope, { zone });
-    await message.reply(texts.badZone(message.text.slice(0, 60)));
+    await message.reply(texts.badZone(message.text));
     return false;
   },
   evening: (message, scope) => changeTime(message, scope, 'eveningTime'),
@@ -73,9 +74,9 @@ const READERS: Readonly<Record<ClassQuestion, Reader>> = {
     return true;
   },
   break: async (message, scope) => {
-    const parsed = parseBreak(cleanNickname(message.text));
+    const parsed = parseBreak(oneLine(message.text));
     if ('problem' in parsed) {
-      await message.reply(texts.badBreak(parsed.problem, parsed.value.slice(0, 60)));
+      await message.reply(texts.badBreak(parsed.problem, parsed.value));
       return false;
     }
     await addBreak(message.deps.store, scope, { ...parsed, now: message.deps.clock.now() });
@@ -101,7 +102,7 @@ async function changeTime(
 ): Promise<boolean> {
   const time = parseTimeOfDay(message.text);
   if (time) return change(message, scope, { [field]: time });
-  await message.reply(texts.badClassTime(message.text.slice(0, 60)));
+  await message.reply(texts.badClassTime(message.text));
   return false;
 }
 

@@ -55,8 +55,10 @@ export const eveningTaps: TapHandlers<
     ),
   mark: (tap, { evening, part }) =>
     act(tap, evening, (scope, now) => openMarking(tap.deps.store, scope, { part, now })),
-  toggle: (tap, { evening, part, card }) =>
-    act(tap, evening, (scope, now) => toggleMissed(tap.deps.store, scope, { part, card, now })),
+  toggle: (tap, { evening, part, card, missed }) =>
+    act(tap, evening, (scope, now) =>
+      toggleMissed(tap.deps.store, scope, { part, card, wasMissed: missed === 1, now }),
+    ),
   done: (tap, { evening, part }) =>
     act(
       tap,
@@ -140,10 +142,10 @@ async function remindMeLater(tap: Tap, { evening }: { evening: string }): Promis
   const now = deps.clock.now();
   const scope = await scopeOf(tap, evening);
   const view = await getEvening(deps.store, scope);
-  const { time } = localTimeAt(now, view.zone);
+  const { day, time } = localTimeAt(now, view.zone);
   const latest = minutesOf(storedTime(CLASS_LIMITS.nudgeTo));
   const minutes = minutesOf(time) + LATER_MINUTES;
-  if (minutes > latest) {
+  if (view.day === day && minutes > latest) {
     await tap.answer(
       `It is ${time} already: no reminder after ${timeOfDayFrom(latest)}. Start whenever it suits tonight.`,
       'alert',

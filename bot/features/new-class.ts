@@ -1,14 +1,14 @@
 import {
   AppError,
-  CLASS_LIMITS,
   type ClassSettings,
   createClass,
   findTeacherByChat,
+  isTitle,
   parseZone,
 } from '../../db/index.ts';
 import { parseTimeOfDay, type TimeOfDay, type Weekday } from '../../drills/index.ts';
 import { sendScreen } from '../chat/show.ts';
-import { cleanNickname, lengthOf } from '../input/nickname.ts';
+import { oneLine } from '../input/one-line.ts';
 import { timesScreen } from '../screens/class-screens.ts';
 import { button } from '../screens/screen.ts';
 import { BUTTONS } from '../texts/buttons.ts';
@@ -38,8 +38,8 @@ export async function newClassCommand(message: Typed): Promise<void> {
 
 /** Takes the title and asks for the time zone. */
 export async function newClassTitle(message: Typed): Promise<void> {
-  const title = cleanNickname(message.text);
-  if (title === '' || lengthOf(title) > CLASS_LIMITS.titleLength) {
+  const title = oneLine(message.text);
+  if (!isTitle(title)) {
     return message.reply(lines(errorText(new AppError('invalid', 'title'))));
   }
   await expect(message.deps, message.userId, { kind: 'new_zone', data: { title } });
@@ -52,7 +52,7 @@ export async function newClassZone(message: Typed, title: string): Promise<void>
   const teacher = await findTeacherByChat(deps.store, userId);
   if (!teacher) return reply(stranger());
   const zone = parseZone(message.text);
-  if (!zone) return reply(texts.badZone(message.text.slice(0, 60)));
+  if (!zone) return reply(texts.badZone(message.text));
   const schoolClass = await createClass(deps.store, {
     teacherId: teacher.id,
     settings: { ...USUAL, title, zone },

@@ -31,6 +31,8 @@ export async function onTap(deps: BotDeps, incoming: IncomingTap): Promise<void>
     show: (screen) => editScreen(deps, place, screen),
   };
   try {
+    // Our buttons stand in private chats only, whose number is the person's own. Anything else is forged.
+    if (incoming.chatId !== incoming.userId) throw new AppError('not_found', 'message');
     await routeTap(tap, incoming.action);
   } catch (error) {
     if (!(error instanceof AppError)) throw error;

@@ -1,9 +1,11 @@
+import { oneLine } from './one-line.ts';
+
 /** Longest nickname, in characters as people count them. It has to fit on a button and in a picture. */
 export const NICKNAME_LENGTH = 30;
+/** No character people use is made of more code points than this; without a limit, one could be a thousand long. */
+const CODE_POINTS_A_CHARACTER = 8;
 
-// Control characters and the marks that turn writing direction round. The joiner inside emoji (U+200D) stays.
-const HIDDEN = /[\p{Cc}\u00ad\u200b\u200e\u200f\u202a-\u202e\u2060-\u2069\ufeff]/gu;
-const LIST_MARK = /^\s*(?:\d{1,3}[.)]|[-*•])\s+/u;
+const LIST_MARK = /^(?:\d{1,3}[.)]|[-*•])(?:\s|$)/u;
 const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
 
 /**
@@ -14,20 +16,19 @@ const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
  * cleanNickname(' 3. Otto   B '); // 'Otto B'
  */
 export function cleanNickname(line: string): string {
-  return line
-    .replace(HIDDEN, ' ')
-    .replace(LIST_MARK, '')
-    .normalize('NFC')
-    .replace(/\s+/gu, ' ')
-    .trim();
+  return oneLine(oneLine(line).replace(LIST_MARK, ''));
 }
 
 /**
- * Length in characters as people count them: an emoji made of several code points is one.
+ * Length in characters as people count them: an emoji made of several code points is one. A pile of marks on one letter
+ * counts again for every eight code points, so that 30 characters always fit in a message.
  *
  * @example
  * lengthOf('Zoë 👩‍🚀'); // 5
  */
 export function lengthOf(text: string): number {
-  return [...graphemes.segment(text)].length;
+  return [...graphemes.segment(text)].reduce(
+    (sum, { segment }) => sum + Math.ceil([...segment].length / CODE_POINTS_A_CHARACTER),
+    0,
+  );
 }

@@ -12,7 +12,10 @@ import { ENGLISH, type PictureWords } from './words.ts';
 
 export type { DigestRow, StrandScore } from './digest-row.ts';
 
-/** A class's week: 1 to 40 children, 1 to 7 days, 1 to 6 strands. `footer` carries the caution about small samples. */
+/**
+ * A class's week: 1 to 60 children, 1 to 7 days, 0 to 6 strands (0 when nobody practised). `footer` carries the caution about
+ * small samples.
+ */
 export interface DigestPictureInput {
   readonly title: string;
   readonly subtitle: string;
@@ -33,9 +36,9 @@ export interface DigestPictureInput {
  *   rows: [{ number: 1, name: 'Wren', days: ['practised'], strands: [{ right: 9, asked: 10 }] }] }).svg; // contains '9/10'
  */
 export function digestPicture(input: DigestPictureInput): Drawing {
-  requireCount('rows', input.rows.length, 40);
-  requireCount('days', input.dayLabels.length, 7);
-  requireCount('strands', input.strandLabels.length, 6);
+  requireCount('rows', input.rows.length, 1, 60);
+  requireCount('days', input.dayLabels.length, 1, 7);
+  requireCount('strands', input.strandLabels.length, 0, 6);
   const columns = digestColumns({
     numbers: input.rows.map(({ number }) => number),
     names: input.rows.map(({ name }) => drawable(name, '')),
@@ -57,10 +60,10 @@ export function digestPicture(input: DigestPictureInput): Drawing {
   return drawingOf(columns.width, footer.bottom + MARGIN, body + legend.svg + footer.svg);
 }
 
-function requireCount(what: string, count: number, most: number): void {
-  if (count < 1 || count > most) {
+function requireCount(what: string, count: number, least: number, most: number): void {
+  if (count < least || count > most) {
     throw new RangeError(
-      `Got ${count} ${what} in a digest picture: from 1 to ${most} can be drawn.`,
+      `Got ${count} ${what} in a digest picture: from ${least} to ${most} can be drawn.`,
     );
   }
 }

@@ -11,8 +11,15 @@ const settings = z.object({
     .regex(/^postgres(ql)?:\/\//, 'begins with postgres://')
     .optional(),
   DATA_DIR: z.string().min(1).default('data'),
-  PORT: z.coerce.number().int().min(0).max(65_535).default(8080),
-  LOG_LEVEL: z.enum(['debug', 'info', 'warn', 'error', 'silent']).optional(),
+  PORT: z.coerce
+    .number('is a port from 0 (any that is free) to 65535')
+    .int('is a whole number')
+    .min(0, 'is 0 or more')
+    .max(65_535, 'is at most 65535')
+    .default(8080),
+  LOG_LEVEL: z
+    .enum(['debug', 'info', 'warn', 'error', 'silent'], 'is debug, info, warn, error or silent')
+    .optional(),
   API_ROOT: z.url('is an address like http://127.0.0.1:8081').optional(),
   CLOCK_START: z.iso.datetime('is an instant like 2026-09-14T17:25:00Z').optional(),
 });

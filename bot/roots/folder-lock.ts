@@ -1,4 +1,4 @@
-import { mkdir, open, readFile, rm } from 'node:fs/promises';
+import { link, mkdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 
 /** Somebody else uses the folder. */
@@ -11,16 +11,19 @@ export class FolderInUse extends Error {}
 export async function lockFolder(folder: string, pid: number): Promise<() => Promise<void>> {
   await mkdir(folder, { recursive: true });
   const file = join(folder, 'lock');
+  const own = `${file}.${pid}`;
+  await writeFile(own, String(pid));
   for (let tried = 0; tried < 2; tried += 1) {
     try {
-      const handle = await open(file, 'wx');
-      await handle.writeFile(String(pid));
-      await handle.close();
+      // Linked, not written in place: nobody ever sees a lock without its owner.
+      await link(own, file);
+      await rm(own, { force: true });
       return () => rm(file, { force: true });
     } catch (error) {
       if (!(error instanceof Error && 'code' in error && error.code === 'EEXIST')) throw error;
       const owner = Number(await readFile(file, 'utf8').catch(() => ''));
       if (owner > 0 && owner !== pid && isAlive(owner)) {
+        await rm(own, { force: true });
         throw new FolderInUse(
           `${folder} is in use by process ${owner}. Stop that one first, or set DATA_DIR to another folder.`,
         );

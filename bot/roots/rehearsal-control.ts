@@ -59,8 +59,11 @@ async function stopsOf(store: Store, schoolClass: SchoolClass, now: Date): Promi
   const calendar = { weekdays: schoolClass.weekdays, breaks };
   const nextDay = (wanted: TimeOfDay): SchoolDay | null =>
     nextSchoolDay(minutesOf(time) < minutesOf(wanted) ? addDays(day, -1) : day, calendar);
-  const stop = (id: string, label: string, on: SchoolDay | null, at: TimeOfDay): Stop[] =>
-    on ? [{ id: `${id} ${schoolClass.id}`, label, at: instantAt(on, at, schoolClass.zone) }] : [];
+  const stop = (id: string, words: string, on: SchoolDay | null, time: TimeOfDay): Stop[] => {
+    if (!on) return [];
+    const label = `${words} (${weekdayName(weekdayOf(on), 'short')} ${time})`;
+    return [{ id: `${id} ${schoolClass.id}`, label, at: instantAt(on, time, schoolClass.zone) }];
+  };
   return [
     ...stop(
       'evening',

@@ -1,6 +1,7 @@
 import type { Book, ClassBreak, ListedChild, SchoolClass } from '../../db/index.ts';
 import { WEEKDAYS } from '../../drills/index.ts';
 import { BUTTONS } from '../texts/buttons.ts';
+import { shorten } from '../texts/quote.ts';
 import * as texts from '../texts/teacher.ts';
 import { name, shortDate, weekdayName } from '../texts/words.ts';
 import { type Button, button, rows, type Screen } from './screen.ts';
@@ -120,7 +121,7 @@ export function breaksScreen(schoolClass: SchoolClass, breaks: readonly ClassBre
     text: texts.breakList(schoolClass, breaks),
     buttons: [
       ...breaks.map((each, index) => [
-        button(`✗ ${name(each.title)}, ${shortDate(each.first)}`, {
+        button(`✗ ${shorten(each.title, texts.BREAK_TITLE_LENGTH)}, ${shortDate(each.first)}`, {
           kind: 'removeBreak',
           classId,
           index,

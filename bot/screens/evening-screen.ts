@@ -59,6 +59,7 @@ function partScreen(view: EveningView, index: number, painter: Painter): Screen 
   const part = view.drill.parts[index];
   const at = { evening: view.id, part: index };
   const isRun = part?.kind === 'run';
+  const untouched = view.results.every((result) => result === null);
   return {
     text: texts.partTask(view, index),
     buttons: [
@@ -66,10 +67,8 @@ function partScreen(view: EveningView, index: number, painter: Painter): Screen 
         button(isRun ? BUTTONS.allSaid : BUTTONS.allRight, { kind: 'allRight', ...at }),
         button(isRun ? BUTTONS.stoppedEarlier : BUTTONS.someMissed, { kind: 'mark', ...at }),
       ],
-      [button(BUTTONS.notToday, { kind: 'notToday', evening: view.id })].filter(
-        () => index === 0 && view.results.every((result) => result === null),
-      ),
-    ].filter((row) => row.length > 0),
+      ...(untouched ? [[button(BUTTONS.notToday, { kind: 'notToday', evening: view.id })]] : []),
+    ],
     ...pictured(part, painter),
   };
 }
@@ -83,14 +82,15 @@ function markingScreen(view: EveningView, index: number, painter: Painter): Scre
 function missedButtons(view: EveningView, index: number): Button[][] {
   const part = view.drill.parts[index];
   if (!part) return [];
-  const cards = Array.from({ length: askedOf(part) }, (_, card) =>
-    button(texts.cardLabel(part, card, view.marking?.missed.includes(card) ?? false), {
+  const cards = Array.from({ length: askedOf(part) }, (_, card) => {
+    const missed = view.marking?.missed.includes(card) ?? false;
+    const at = { evening: view.id, part: index, card };
+    return button(texts.cardLabel(part, card, missed), {
       kind: 'toggle',
-      evening: view.id,
-      part: index,
-      card,
-    }),
-  );
+      ...at,
+      missed: missed ? 1 : 0,
+    });
+  });
   return [
     ...rows(cards, part.strand === 'clock' ? 1 : 2),
     [button(BUTTONS.done, { kind: 'done', evening: view.id, part: index })],
@@ -150,20 +150,16 @@ export function fixScreen(view: EveningView): Screen {
 /** What the message in another helper's chat, or an earlier message of the same helper, says now. */
 export function copyScreen(view: EveningView, today: SchoolDay, sameChat: boolean): Screen {
   const at = eveningStep(view, today);
-  if (sameChat) return { text: texts.continuedBelow(view), buttons: [] };
+  if (at.step === 'closed') return { text: texts.closed(view), buttons: [] };
+  if (sameChat) return { text: texts.continuedElsewhere(view), buttons: [] };
+  if (at.step === 'offer') return offerScreen(view, 'tap');
   const finished = at.step === 'result';
-  const offered = at.step === 'offer' || at.step === 'declined';
+  const goOn = (label: string) => [[button(label, { kind: 'start', evening: view.id })]];
+  if (at.step === 'declined') {
+    return { text: texts.notToday(view), buttons: goOn(BUTTONS.afterAll) };
+  }
   return {
-    text: at.step === 'declined' ? texts.notToday(view) : texts.elsewhere(view, finished),
-    buttons: finished
-      ? []
-      : [
-          [
-            button(offered ? BUTTONS.start : BUTTONS.openHere, {
-              kind: 'start',
-              evening: view.id,
-            }),
-          ],
-        ],
+    text: texts.elsewhere(view, finished),
+    buttons: finished ? [] : goOn(BUTTONS.openHere),
   };
 }

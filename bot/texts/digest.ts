@@ -17,11 +17,9 @@ export const DIGEST_CAUTION =
 
 /** A class's week in words; the answer comes first. */
 export function digest(title: string, summary: WeekSummary): Text {
-  const days = summary.days.length;
-  const enough = days < 3 ? `all ${count(days, 'day', 'days')}` : 'three days or more';
   const ready = summary.strands.filter((strand) => strand.proposal === 'move_on');
   return lines(
-    bold(`${name(title)}: ${summary.practisedThree} of ${summary.joined} practised on ${enough}.`),
+    bold(`${name(title)}: ${headline(summary)}.`),
     range(summary),
     ready.length > 0
       ? `Ready to move on: ${ready.map((strand) => strandTitle(strand.strand)).join(', ')}.`
@@ -33,9 +31,17 @@ export function digest(title: string, summary: WeekSummary): Text {
       ...(summary.moreCalls > 0 ? [`and ${summary.moreCalls} more, see the table`] : []),
     ]),
     '',
-    `Workbook: ${count(summary.pages, 'page', 'pages')} done.`,
+    // Nought pages may as well mean that nobody was asked: missing is not a nought.
+    summary.pages > 0 ? `Workbook: ${count(summary.pages, 'page', 'pages')} done.` : null,
     DIGEST_CAUTION,
   );
+}
+
+function headline({ days, joined, practisedThree }: WeekSummary): string {
+  if (days.length === 0) return 'no evenings to tell of';
+  if (joined === 0) return 'no family has joined yet';
+  const enough = days.length === 1 ? 'the one day' : days.length === 2 ? 'both days' : null;
+  return `${practisedThree} of ${joined} practised on ${enough ?? 'three days or more'}`;
 }
 
 function section(title: string, rows: readonly string[]): (Text | string)[] {
@@ -49,7 +55,7 @@ function range({ days }: WeekSummary): string {
 }
 
 function strandLine(strand: StrandSummary): string {
-  const advice = { move_on: 'move on', stay: 'stay', too_little: 'too little to say' };
+  const advice = { move_on: 'move on', stay: 'stay', too_little: 'wait' };
   return `${strandTitle(strand.strand)}: ${strand.right} of ${strand.asked}, ${advice[strand.proposal]} (${strand.reason})`;
 }
 

@@ -48,7 +48,7 @@ export function reminder(view: EveningView): Text {
 
 /** After "Later". */
 export function laterAt(view: EveningView, time: string): Text {
-  return lines(offer(view), `One reminder comes at ${time}.`);
+  return lines(offer(view), `You asked for one reminder, at ${time}.`);
 }
 
 /** After "Not today". */
@@ -168,7 +168,7 @@ export function comparison(scored: PartResult): string {
 function inWords(compared: Comparison): string {
   switch (compared.kind) {
     case 'first':
-      return 'the first time';
+      return 'first time at this';
     case 'better':
       return `${compared.by} more than the best so far`;
     case 'same':
@@ -192,7 +192,7 @@ export function askWhatToFix(view: EveningView): Text {
   );
 }
 
-/** What an earlier message in the same chat says once a later one has taken over. */
-export function continuedBelow(view: EveningView): Text {
-  return lines(heading(view), 'Goes on in the newer message.');
+/** What the other messages in the same chat say once one of them, the older or the newer, is in use. */
+export function continuedElsewhere(view: EveningView): Text {
+  return lines(heading(view), 'Goes on in the other message about this evening.');
 }

@@ -1,4 +1,5 @@
 import type { FamilyChild, OpenSlip } from '../../db/index.ts';
+import { quote } from './quote.ts';
 import { bold, lines, listOf, name, type Text, weekdayRange } from './words.ts';
 
 /** Version of the notice below, kept with each agreement. Change it whenever the words change. */
@@ -51,9 +52,9 @@ export function familyHelp(children: readonly FamilyChild[]): Text {
         `${name(child.nickname)}: ${weekdayRange(child.schoolClass.weekdays)} at ${child.eveningTime}`,
     ),
     '',
-    '/today  today’s drill again',
-    '/time 18:00  another time, from the next evening',
-    '/stop  end it, at once',
+    '/today · today’s drill again',
+    '/time 18:00 · another time, from the next evening',
+    '/stop · end it, at once',
   );
 }
 
@@ -80,7 +81,7 @@ export function timeSet(time: string): Text {
 
 /** "/time" without a usable time. */
 export function badTime(value: string, from: string, to: string): Text {
-  const got = value === '' ? 'Please add a time.' : `“${name(value)}” is not a time I can use.`;
+  const got = value === '' ? 'Please add a time.' : `${quote(value)} is not a time I can use.`;
   return lines(got, `Send a time from ${from} to ${to}, like this: /time 18:15`);
 }
 

@@ -12,9 +12,13 @@ import { bold, count, lines, name, type Text } from './words.ts';
 
 /** One line of a plan: `bonds to 10: 10 cards, 3 s each`. */
 export function planLine(part: PlanPart): string {
-  const isRun = rungById(part.rung)?.kind === 'run';
-  const size = isRun ? count(part.cards, 'number', 'numbers') : count(part.cards, 'card', 'cards');
-  return `${rungTitle(part.rung)}: ${size}, ${part.seconds} s each`;
+  return `${rungTitle(part.rung)}: ${size(part)}`;
+}
+
+function size({ rung, cards, seconds }: PlanPart): string {
+  const isRun = rungById(rung)?.kind === 'run';
+  const amount = isRun ? count(cards, 'number', 'numbers') : count(cards, 'card', 'cards');
+  return `${amount}, ${seconds} s each`;
 }
 
 /** The week plan, or the changes to it. */
@@ -33,7 +37,8 @@ export function planScreen(schoolClass: SchoolClass, plan: WeekPlan, isDraft: bo
 export function planPartScreen(part: PlanPart, rung: Rung): Text {
   return lines(
     bold(planLine(part)),
-    `Usual: ${rung.cards} and ${rung.seconds} s. Source: ${rung.source}`,
+    `Usual: ${size({ ...rung, rung: rung.id })}.`,
+    `Source: ${rung.source}.`,
   );
 }
 

@@ -9,6 +9,7 @@ import {
 } from '../../db/index.ts';
 import { NICKNAME_LENGTH } from '../input/nickname.ts';
 import type { RosterProblem } from '../input/roster.ts';
+import { quote, shorten } from './quote.ts';
 import {
   bold,
   count,
@@ -115,10 +116,10 @@ export function rosterProblems(problems: readonly RosterProblem[]): Text {
 }
 
 function rosterProblem(problem: RosterProblem): string {
-  const value = `“${name([...problem.value].slice(0, 20).join(''))}”`;
+  const value = quote(problem.value, 20);
   switch (problem.kind) {
     case 'long':
-      return `Line ${problem.line}: ${value}… has ${problem.length} characters, at most ${NICKNAME_LENGTH}. Shorten it.`;
+      return `Line ${problem.line}: ${value} has ${problem.length} characters, at most ${NICKNAME_LENGTH}. Shorten it.`;
     case 'twice':
       return `Line ${problem.line}: ${value} is also on line ${problem.firstLine}. Add a letter to one of them.`;
     case 'present':
@@ -161,24 +162,30 @@ export function askWhichChild(): Text {
   return lines('For which child? Links given out before for this child stop working.');
 }
 
+/** Characters of a break's title that are shown: enough to know it by, and short enough for a button. */
+export const BREAK_TITLE_LENGTH = 30;
+
 /** The breaks ahead. */
 export function breakList(schoolClass: SchoolClass, breaks: readonly ClassBreak[]): Text {
   return lines(
     bold(`${name(schoolClass.title)}: breaks`),
-    ...breaks.map((b) => `${name(b.title)}: ${shortDate(b.first)} to ${shortDate(b.last)}`),
+    ...breaks.map(
+      (b) =>
+        `${shorten(b.title, BREAK_TITLE_LENGTH)}: ${shortDate(b.first)} to ${shortDate(b.last)}`,
+    ),
     breaks.length === 0
       ? 'None ahead. On a break’s days nothing goes out.'
       : 'Tap a break to remove it.',
   );
 }
 
-/** A break that could not be read. */
+/** A break that could not be read. `value` is what was typed, or the number of days when it is `long`. */
 export function badBreak(problem: 'shape' | 'date' | 'order' | 'long', value: string): Text {
   const because = {
     shape: 'I could not read that as a break.',
-    date: `“${name(value)}” is not a date in the calendar.`,
-    order: `“${name(value)}”: the last day comes before the first.`,
-    long: `“${name(value)}” is longer than 120 days.`,
+    date: `${quote(value)} is not a date in the calendar.`,
+    order: `${quote(value)}: the last day comes before the first.`,
+    long: `${value} days are too long for a break, at most 120.`,
   }[problem];
   return lines(because, ASK.break);
 }
@@ -201,14 +208,14 @@ export function badBook(): Text {
 /** A time that could not be read. `value` is what was typed. */
 export function badClassTime(value: string): Text {
   return lines(
-    `“${name(value)}” is not a time. Send hours and minutes from 00:00 to 23:59, like 17:30.`,
+    `${quote(value)} is not a time. Send hours and minutes from 00:00 to 23:59, like 17:30.`,
   );
 }
 
 /** A time zone that does not exist. */
 export function badZone(value: string): Text {
   return lines(
-    `I do not know the time zone “${name(value)}”.`,
+    `I do not know the time zone ${quote(value)}.`,
     'Send a region and a city, like Africa/Johannesburg, Europe/London or America/New_York.',
   );
 }
@@ -222,8 +229,8 @@ export function stored(): Text {
 export function teacherHelp(): Text {
   return lines(
     'Please use the buttons, or one of these:',
-    '/class  your class: plan, children, times, digest',
-    '/newclass  make another class',
+    '/class · your class: plan, children, times, digest',
+    '/newclass · make another class',
   );
 }
 

@@ -6,7 +6,18 @@ export type Text = FormattedString;
 
 const LANGUAGE = 'en-GB';
 const joiner = new Intl.ListFormat(LANGUAGE, { style: 'long', type: 'conjunction' });
-const RIGHT_TO_LEFT = /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufeff]/u;
+// The blocks Unicode sets aside for scripts written from right to left.
+const UTC = { timeZone: 'UTC' } as const;
+const LONG_DAY = new Intl.DateTimeFormat(LANGUAGE, { ...UTC, weekday: 'long' });
+const SHORT_DAY = new Intl.DateTimeFormat(LANGUAGE, { ...UTC, weekday: 'short' });
+const SHORT_DATE = new Intl.DateTimeFormat(LANGUAGE, {
+  ...UTC,
+  weekday: 'short',
+  day: 'numeric',
+  month: 'short',
+});
+const RIGHT_TO_LEFT =
+  /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc\u{10800}-\u{10fff}\u{1e800}-\u{1efff}]/u;
 
 /**
  * The one place through which names and other people's words enter a text. Right-to-left names are isolated, so that they do
@@ -51,20 +62,18 @@ export function count(n: number, one: string, many: string): string {
 
 /** The weekday of a school day: `Tuesday`. */
 export function dayName(day: SchoolDay): string {
-  return format(day, { weekday: 'long' });
+  return LONG_DAY.format(midnight(day));
 }
 
-/** A short date: `Tue 15 Sep`. */
+/** A short date: `Tue 15 Sept`. */
 export function shortDate(day: SchoolDay): string {
-  return format(day, { weekday: 'short', day: 'numeric', month: 'short' });
+  return SHORT_DATE.format(midnight(day));
 }
 
 /** A weekday by its ISO number: `Mon` or `Monday`. */
 export function weekdayName(weekday: Weekday, style: 'short' | 'long'): string {
   // 2024-01-01 was a Monday.
-  return new Intl.DateTimeFormat(LANGUAGE, { weekday: style, timeZone: 'UTC' }).format(
-    new Date(Date.UTC(2024, 0, weekday)),
-  );
+  return (style === 'long' ? LONG_DAY : SHORT_DAY).format(new Date(Date.UTC(2024, 0, weekday)));
 }
 
 /**
@@ -94,8 +103,7 @@ export function pageRange(from: number, to: number): string {
   return to === from + 1 ? `pages ${from} and ${to}` : `pages ${from} to ${to}`;
 }
 
-function format(day: SchoolDay, options: Intl.DateTimeFormatOptions): string {
-  return new Intl.DateTimeFormat(LANGUAGE, { ...options, timeZone: 'UTC' }).format(
-    new Date(`${day}T00:00:00Z`),
-  );
+/** A school day has no time; midnight UTC stands for it, and is only ever read in UTC. */
+function midnight(day: SchoolDay): Date {
+  return new Date(`${day}T00:00:00Z`);
 }

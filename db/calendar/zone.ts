@@ -7,8 +7,9 @@ import {
 } from '../../drills/index.ts';
 
 /**
- * The canonical spelling of an IANA time zone, or null when there is no such zone. Offsets such as `+02:00` are refused:
- * they would not follow daylight saving.
+ * The IANA spelling of a time zone, or null when there is no such zone. A name stays the name that was given: the host's own
+ * choice among old and new names (Kiev, Kyiv) is not put into anybody's mouth. Offsets such as `+02:00` are refused: they
+ * would not follow daylight saving.
  *
  * @example
  * parseZone('africa/johannesburg'); // 'Africa/Johannesburg'
@@ -18,7 +19,7 @@ export function parseZone(text: string): string | null {
   const wanted = text.trim();
   if (!/^[A-Za-z]+(?:[/_+-][A-Za-z0-9_+-]+)*$/.test(wanted)) return null;
   try {
-    return new Intl.DateTimeFormat('en', { timeZone: wanted }).resolvedOptions().timeZone;
+    return Temporal.Instant.fromEpochMilliseconds(0).toZonedDateTimeISO(wanted).timeZoneId;
   } catch {
     return null;
   }

@@ -18,7 +18,7 @@ export interface RosterChild {
 
 /**
  * Adds children in the order given, numbered after those already there. All or none: a nickname that the class has
- * already is a `conflict`, and more than {@link MAX_CHILDREN} children are `invalid`.
+ * already, or that comes twice, is a `conflict`, and more than {@link MAX_CHILDREN} children are `invalid`.
  */
 export async function addChildren(
   store: Store,
@@ -38,8 +38,8 @@ export async function addChildren(
     if (present.length + input.nicknames.length > MAX_CHILDREN) {
       throw new AppError('invalid', 'number of children');
     }
-    const taken = new Set(present.map((row) => row.nickname.toLowerCase()));
-    if (input.nicknames.some((name) => taken.has(name.toLowerCase()))) {
+    const names = [...present.map((row) => row.nickname), ...input.nicknames];
+    if (new Set(names.map((name) => name.toLowerCase())).size < names.length) {
       throw new AppError('conflict', 'nickname');
     }
     const first = (last?.number ?? 0) + 1;

@@ -4,6 +4,7 @@ import type { Store } from '../connection/db.ts';
 import { newId } from '../connection/ids.ts';
 import { AppError } from '../errors.ts';
 import { classBreak } from '../schema/index.ts';
+import { isTitle } from './check-class.ts';
 import { getClass, type TeacherScope } from './get-class.ts';
 import { storedDay } from './school-class.ts';
 
@@ -13,13 +14,14 @@ export interface ClassBreak extends Break {
   readonly title: string;
 }
 
-/** Adds a break: nothing is sent to families on its days. */
+/** Adds a break: nothing is sent to families on its days. A title over 60 characters is `invalid`. */
 export async function addBreak(
   store: Store,
   scope: TeacherScope,
   input: { break: Break; title: string; now: Date },
 ): Promise<ClassBreak> {
   await getClass(store, scope);
+  if (!isTitle(input.title)) throw new AppError('invalid', 'break title');
   const id = newId(input.now);
   await store.db.insert(classBreak).values({
     id,

@@ -13,7 +13,7 @@ export type ClassSettings = Omit<SchoolClass, 'id' | 'createdAt'>;
  */
 export function checkClassSettings(settings: ClassSettings): ClassSettings {
   const title = settings.title.trim();
-  if (title.length === 0 || [...title].length > CLASS_LIMITS.titleLength) refuse('title');
+  if (!isTitle(title)) refuse('title');
   const zone = parseZone(settings.zone);
   if (!zone) refuse('zone');
   if (settings.weekdays.length === 0) refuse('weekdays');
@@ -24,6 +24,12 @@ export function checkClassSettings(settings: ClassSettings): ClassSettings {
   const gap = minutesOf(settings.nudgeTime) - minutesOf(settings.eveningTime);
   if (gap < CLASS_LIMITS.nudgeGapMinutes) refuse('nudge too early');
   return { ...settings, title, zone: zone ?? '', weekdays: sorted(settings.weekdays) };
+}
+
+/** Whether a class may be called so. */
+export function isTitle(title: string): boolean {
+  const { length } = [...title.trim()];
+  return length > 0 && length <= CLASS_LIMITS.titleLength;
 }
 
 /** Whether families may be sent their evening at this time. */

@@ -48,9 +48,12 @@ export async function listRunningClasses(store: Store): Promise<SchoolClass[]> {
   return rows.map(toSchoolClass);
 }
 
-/** Any running class by id: for the engine's own work on ledger rows. */
+/** Any running class by id: for the engine's own work on ledger rows. An archived one is `not_found`. */
 export async function getRunningClass(store: Store, classId: string): Promise<SchoolClass> {
-  const [row] = await store.db.select().from(schoolClass).where(eq(schoolClass.id, classId));
+  const [row] = await store.db
+    .select()
+    .from(schoolClass)
+    .where(and(eq(schoolClass.id, classId), isNull(schoolClass.archivedAt)));
   if (!row) throw new AppError('not_found', 'class');
   return toSchoolClass(row);
 }

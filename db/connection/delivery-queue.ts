@@ -5,6 +5,8 @@ import type { Db } from './db.ts';
 const QUEUE = 'deliver';
 const DEAD = 'deliver-dead';
 const BATCH = 25;
+/** A lane takes few jobs at a time: those behind a call that hangs wait with it, while the other lanes go on. */
+const LANE_BATCH = 5;
 
 /** Sends one planned message; must be safe to call twice for the same ledger id. */
 export type DeliveryHandler = (ledgerId: string) => Promise<void>;
@@ -42,12 +44,13 @@ export async function createDeliveryQueue(boss: PgBoss): Promise<DeliveryQueue> 
       await boss.work<Payload>(
         QUEUE,
         {
-          batchSize: BATCH,
+          batchSize: LANE_BATCH,
+          localConcurrency: lanes,
           perJobResults: true,
           burstWhenBatchFull: true,
           pollingIntervalSeconds: 0.5,
         },
-        (jobs) => runJobs(jobs, handler, lanes),
+        (jobs) => runJobs(jobs, handler, 1),
       );
     },
     drain: (handler, lanes) => drain(boss, handler, lanes),

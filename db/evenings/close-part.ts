@@ -73,7 +73,7 @@ async function storeVerdict(
   if (part.kind === 'run') {
     const said =
       verdict.kind === 'all_right' ? part.length : verdict.kind === 'said' ? verdict.said : -1;
-    if (said < 0 || said > part.length) return null;
+    if (!Number.isInteger(said) || said < 0 || said > part.length) return null;
     await storeRun(store, entry, part, said);
     return said;
   }

@@ -40,7 +40,7 @@ export async function getEvening(store: Store, scope: HelperScope): Promise<Even
   return readEvening(store, own.id);
 }
 
-/** The evening of a child on a day, if there is one and this helper may see it. */
+/** The evening of a child on a day; null when there is none or this helper may not see it. */
 export async function findEvening(
   store: Store,
   input: { helperId: string; childId: string; day: SchoolDay },
@@ -48,8 +48,16 @@ export async function findEvening(
   const [row] = await store.db
     .select({ id: evening.id })
     .from(evening)
-    .where(and(eq(evening.childId, input.childId), eq(evening.day, input.day)));
-  return row ? getEvening(store, { helperId: input.helperId, eveningId: row.id }) : null;
+    .innerJoin(helperChild, eq(helperChild.childId, evening.childId))
+    .where(
+      and(
+        eq(evening.childId, input.childId),
+        eq(evening.day, input.day),
+        eq(helperChild.helperId, input.helperId),
+        isNull(helperChild.leftAt),
+      ),
+    );
+  return row ? readEvening(store, row.id) : null;
 }
 
 /** Any evening, for the engine's own messages. */

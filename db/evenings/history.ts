@@ -1,4 +1,4 @@
-import { and, asc, eq, gte, lt, lte, sql } from 'drizzle-orm';
+import { and, asc, eq, exists, gte, lt, lte, type SQL, sql } from 'drizzle-orm';
 import type { EveningStatus, SchoolDay } from '../../drills/index.ts';
 import { storedDay } from '../classes/school-class.ts';
 import type { Store } from '../connection/db.ts';
@@ -25,16 +25,22 @@ export interface HistoryRange {
  * message surely or possibly never arrived is `unsent`, so that a family is not called silent for our failure.
  */
 export async function listPastEvenings(store: Store, range: HistoryRange): Promise<PastEvening[]> {
-  const marked = sql<boolean>`exists (select 1 from ${partScore} where ${partScore.eveningId} = ${evening.id})`;
-  const sent = sql<boolean>`exists (select 1 from ${ledger} where ${ledger.eveningId} = ${evening.id} and ${ledger.status} = 'sent')`;
+  const marked = store.db
+    .select({ one: sql`1` })
+    .from(partScore)
+    .where(eq(partScore.eveningId, evening.id));
+  const sent = store.db
+    .select({ one: sql`1` })
+    .from(ledger)
+    .where(and(eq(ledger.eveningId, evening.id), eq(ledger.status, 'sent')));
   const rows = await store.db
     .select({
       eveningId: evening.id,
       childId: evening.childId,
       day: evening.day,
       declinedAt: evening.declinedAt,
-      marked,
-      sent,
+      marked: isTrue(exists(marked)),
+      sent: isTrue(exists(sent)),
     })
     .from(evening)
     .where(
@@ -52,6 +58,12 @@ export async function listPastEvenings(store: Store, range: HistoryRange): Promi
     day: storedDay(day),
     status: statusOf(facts),
   }));
+}
+
+// Columns written straight into a selected expression lose their table's name when the query has one table; wrapped in a
+// subquery they keep it.
+function isTrue(condition: SQL): SQL<boolean> {
+  return sql<boolean>`${condition}`;
 }
 
 function statusOf(row: { marked: boolean; declinedAt: Date | null; sent: boolean }): EveningStatus {

@@ -21,18 +21,25 @@ export async function openMarking(
   });
 }
 
-/** Turns one card between right and missed while its part is open; a tap from an older screen changes nothing. */
+/**
+ * Turns one card between right and missed while its part is open; a tap from an older screen changes nothing.
+ *
+ * With `wasMissed`, what the tapped button showed, the card is turned only if it is still so: the same tap handled twice, as
+ * after a crash between the change and the note that it was handled, turns it once.
+ */
 export async function toggleMissed(
   store: Store,
   scope: HelperScope,
-  input: { part: number; card: number; now: Date },
+  input: { part: number; card: number; wasMissed?: boolean; now: Date },
 ): Promise<void> {
   await changeEvening(store, scope, input.now, async ({ db }, view) => {
     const part = view.drill.parts[input.part];
     if (view.marking?.part !== input.part || part?.kind !== 'facts') return;
-    if (input.card < 0 || input.card >= part.cards.length) return;
+    if (part.cards[input.card] === undefined) return;
     const before = view.marking.missed;
-    const missed = before.includes(input.card)
+    const isMissed = before.includes(input.card);
+    if (input.wasMissed !== undefined && input.wasMissed !== isMissed) return;
+    const missed = isMissed
       ? before.filter((card) => card !== input.card)
       : [...before, input.card].sort((a, b) => a - b);
     await db

@@ -1,4 +1,4 @@
-import { and, asc, eq, inArray, lt, or, sql } from 'drizzle-orm';
+import { and, asc, eq, gte, inArray, lt, or, sql } from 'drizzle-orm';
 import type { Store } from '../connection/db.ts';
 import { inbox } from '../schema/index.ts';
 
@@ -16,12 +16,17 @@ export interface ClaimedUpdate {
 
 /**
  * Takes waiting updates in the order they came, and those whose handler began before `abandonedBefore` and never ended.
- * Two processes never take the same one. An update on its last try is set aside by {@link finishUpdate} with `failed`.
+ * Two processes never take the same one. One whose last try never ended is set aside as `failed`.
  */
 export async function claimUpdates(
   store: Store,
   input: { botId: number; abandonedBefore: Date; limit: number; now: Date },
 ): Promise<ClaimedUpdate[]> {
+  const abandoned = and(eq(inbox.status, 'handling'), lt(inbox.claimedAt, input.abandonedBefore));
+  await store.db
+    .update(inbox)
+    .set({ status: 'failed', handledAt: input.now })
+    .where(and(eq(inbox.botId, input.botId), gte(inbox.tries, MAX_TRIES), abandoned));
   const open = store.db
     .select({ updateId: inbox.updateId })
     .from(inbox)
@@ -29,10 +34,7 @@ export async function claimUpdates(
       and(
         eq(inbox.botId, input.botId),
         lt(inbox.tries, MAX_TRIES),
-        or(
-          eq(inbox.status, 'pending'),
-          and(eq(inbox.status, 'handling'), lt(inbox.claimedAt, input.abandonedBefore)),
-        ),
+        or(eq(inbox.status, 'pending'), abandoned),
       ),
     )
     .orderBy(asc(inbox.updateId))

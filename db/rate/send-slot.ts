@@ -29,14 +29,21 @@ export async function takeSendSlot(store: Store, botId: number, at: Date): Promi
   return Math.max(0, start - at.getTime());
 }
 
-/** Makes every sender of the bot wait: the service has said "too many". The longest pause wins. */
+/**
+ * Makes every sender of the bot wait: the service has said "too many". The longest pause wins. Places booked during the pause
+ * lie behind it, one after the other, so that its end is no stampede.
+ */
 export async function pauseSending(store: Store, botId: number, until: Date): Promise<void> {
+  const end = sql`${until.toISOString()}::timestamptz`;
   await store.db
     .insert(rate)
     .values({ botId, nextAt: until, pausedUntil: until })
     .onConflictDoUpdate({
       target: rate.botId,
-      set: { pausedUntil: sql`greatest(${rate.pausedUntil}, ${until.toISOString()}::timestamptz)` },
+      set: {
+        nextAt: sql`greatest(${rate.nextAt}, ${end})`,
+        pausedUntil: sql`greatest(${rate.pausedUntil}, ${end})`,
+      },
     });
 }
 

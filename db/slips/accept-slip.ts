@@ -1,4 +1,5 @@
-import { and, eq, gt, sql } from 'drizzle-orm';
+import { eq, sql } from 'drizzle-orm';
+import { hashCode } from '../codes.ts';
 import type { Store } from '../connection/db.ts';
 import { newId } from '../connection/ids.ts';
 import { inTransaction } from '../connection/transaction.ts';
@@ -23,14 +24,17 @@ export async function acceptSlip(
   input: { code: string; chatId: number; agreement: Agreement; now: Date },
 ): Promise<OpenSlip> {
   return inTransaction(store, async (inner) => {
+    // Locked before it is read: two people at the last use, or one person tapping twice, wait for each other.
+    await inner.db
+      .select({ id: slip.id })
+      .from(slip)
+      .where(eq(slip.codeHash, hashCode(input.code)))
+      .for('update');
     const open = await readSlip(inner, input);
-    const taken = await inner.db
+    await inner.db
       .update(slip)
       .set({ usesLeft: sql`${slip.usesLeft} - 1` })
-      .where(and(eq(slip.id, open.slipId), gt(slip.usesLeft, 0)))
-      .returning({ id: slip.id });
-    // Somebody else took the last use between our read and this write.
-    if (taken.length === 0) throw new AppError('used_up', 'slip');
+      .where(eq(slip.id, open.slipId));
     const helperId = await rememberHelper(inner, input.chatId, input.now);
     await inner.db
       .insert(helperChild)

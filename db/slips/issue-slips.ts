@@ -1,4 +1,4 @@
-import { and, inArray, isNull } from 'drizzle-orm';
+import { and, asc, eq, inArray, isNull } from 'drizzle-orm';
 import type { RosterChild } from '../children/add-children.ts';
 import { listChildren } from '../children/list-children.ts';
 import type { TeacherScope } from '../classes/get-class.ts';
@@ -7,7 +7,7 @@ import type { Store } from '../connection/db.ts';
 import { newId } from '../connection/ids.ts';
 import { inTransaction } from '../connection/transaction.ts';
 import { AppError } from '../errors.ts';
-import { slip } from '../schema/index.ts';
+import { child, slip } from '../schema/index.ts';
 
 /** How often a slip may be used (two parents, an older sister and one to spare) and how long. */
 export const SLIP_LIMITS = { uses: 4, days: 60 } as const;
@@ -18,15 +18,23 @@ export interface IssuedSlip {
   readonly code: string;
 }
 
-/** Issues a slip for each child named. A child's earlier slips die at once. */
+/** Issues one slip for each child named. A child's earlier slips die at once. */
 export async function issueSlips(
   store: Store,
   scope: TeacherScope,
   input: { childIds: readonly string[]; now: Date },
 ): Promise<IssuedSlip[]> {
   return inTransaction(store, async (inner) => {
+    const childIds = [...new Set(input.childIds)];
+    // Locked, so that slips issued twice at once die like any earlier ones.
+    await inner.db
+      .select({ id: child.id })
+      .from(child)
+      .where(and(eq(child.classId, scope.classId), inArray(child.id, childIds)))
+      .orderBy(asc(child.id))
+      .for('update');
     const children = await listChildren(inner, scope);
-    const chosen = input.childIds.map((id) => {
+    const chosen = childIds.map((id) => {
       const found = children.find((row) => row.id === id);
       if (!found) throw new AppError('not_found', 'child');
       return found;
@@ -35,15 +43,15 @@ export async function issueSlips(
     await inner.db
       .update(slip)
       .set({ revokedAt: input.now })
-      .where(and(inArray(slip.childId, [...input.childIds]), isNull(slip.revokedAt)));
+      .where(and(inArray(slip.childId, childIds), isNull(slip.revokedAt)));
     const issued = chosen.map(({ id, number, nickname }) => ({
       child: { id, number, nickname },
       code: newCode(),
     }));
     await inner.db.insert(slip).values(
-      issued.map(({ child, code }) => ({
+      issued.map(({ child: { id }, code }) => ({
         id: newId(input.now),
-        childId: child.id,
+        childId: id,
         classId: scope.classId,
         codeHash: hashCode(code),
         usesLeft: SLIP_LIMITS.uses,

@@ -22,6 +22,12 @@ export function summariseChild(child: ChildWeek, days: WeekInput['days']): Child
     days: statuses,
     daysPractised: statuses.filter((status) => status === 'practised').length,
     strands,
-    pages: evenings.reduce((total, { pages }) => total + (pages ?? 0), 0),
+    pages: pagesOf(evenings),
   };
+}
+
+/** Pages somebody reported, added up; null when nobody did. */
+function pagesOf(evenings: ChildWeek['evenings']): number | null {
+  const said = evenings.flatMap(({ pages }) => (pages === null ? [] : [pages]));
+  return said.length === 0 ? null : said.reduce((total, pages) => total + pages, 0);
 }

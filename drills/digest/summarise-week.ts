@@ -28,6 +28,6 @@ export function summariseWeek(input: WeekInput): WeekSummary {
     strands: summariseStrands(input),
     wobbling: findWobbles(input),
     ...listCalls(input.children),
-    pages: children.reduce((total, { pages }) => total + pages, 0),
+    pages: children.reduce((total, { pages }) => total + (pages ?? 0), 0),
   };
 }

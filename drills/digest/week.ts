@@ -46,7 +46,7 @@ export interface Tally {
   readonly asked: number;
 }
 
-/** One child's line. `days` stands beside the week's days, `none` where no evening was planned; a strand without marks is absent. */
+/** One child's line. `days` stands beside the week's days, `none` where no evening was planned; a strand without marks is absent; `pages` is null when nobody said. */
 export interface ChildSummary {
   readonly childId: string;
   readonly number: number;
@@ -54,7 +54,7 @@ export interface ChildSummary {
   readonly days: readonly (EveningStatus | 'none')[];
   readonly daysPractised: number;
   readonly strands: ReadonlyMap<Strand, Tally>;
-  readonly pages: number;
+  readonly pages: number | null;
 }
 
 /**

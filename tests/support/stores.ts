@@ -29,10 +29,19 @@ export const backends: readonly Backend[] = [embedded, server];
 
 /** Copies the migrated template to a new database and returns its address. */
 export async function createDatabase(): Promise<string> {
+  return createFrom(TEMPLATE);
+}
+
+/** Creates a database that nobody has migrated yet and returns its address. */
+export async function createEmptyDatabase(): Promise<string> {
+  return createFrom('template0');
+}
+
+async function createFrom(template: string): Promise<string> {
   const base = inject('postgresUrl');
   const name = `test_${randomUUID().replaceAll('-', '')}`;
   const admin = postgres(`${base}/postgres`, { max: 1, onnotice: () => {} });
-  await admin.unsafe(`create database ${name} template ${TEMPLATE}`);
+  await admin.unsafe(`create database ${name} template ${template}`);
   await admin.end();
   return `${base}/${name}`;
 }

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { dayMark } from '../../../bot/media/day-mark.ts';
 import { digestColumns } from '../../../bot/media/digest-columns.ts';
 import { type DayState, type DigestRow, digestPicture } from '../../../bot/media/index.ts';
+import { MAX_CHILDREN } from '../../../db/index.ts';
 import { sampleDigest } from './samples.ts';
 import { textBoxes } from './text-boxes.ts';
 
@@ -78,11 +79,18 @@ describe('digestPicture', () => {
     expect(words).toContain('A few cards a day are not a diagnosis.');
   });
 
-  it('is refused with no rows, too many days or too many strands', () => {
+  it('is refused without rows or days, and with too many rows', () => {
     expect(() => sampleDigest(0, 5, 6)).toThrow(RangeError);
-    expect(() => sampleDigest(41, 5, 6)).toThrow(RangeError);
+    expect(() => sampleDigest(61, 5, 6)).toThrow(RangeError);
     expect(() => sampleDigest(1, 0, 6)).toThrow(RangeError);
-    expect(() => sampleDigest(1, 5, 0)).toThrow(RangeError);
+  });
+
+  it('holds the largest class there is', () => {
+    expect(sampleDigest(MAX_CHILDREN, 5, 6).height).toBeGreaterThan(sampleDigest(59, 5, 6).height);
+  });
+
+  it('shows the days alone in a week in which nobody practised', () => {
+    expect(sampleDigest(3, 5, 0).width).toBeLessThan(sampleDigest(3, 5, 6).width);
   });
 });
 

@@ -105,5 +105,5 @@ export const SAMPLES: Readonly<Record<string, Drawing>> = {
   }),
   'the smallest digest': sampleDigest(1, 1, 1),
   'a class of twelve': sampleDigest(12, 5, 6),
-  'the largest digest': sampleDigest(40, 7, 6),
+  'a class of forty': sampleDigest(40, 7, 6),
 };

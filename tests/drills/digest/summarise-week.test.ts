@@ -77,7 +77,7 @@ describe('a child of the week', () => {
   test('an evening outside the week plays no part', () => {
     const evenings = [practised(4, { parts: [score('bonds.to10', 8, 10)], pages: 2 })];
     const summary = summaryOf([child(1, { evenings })], WEEK.slice(0, 4));
-    expect(summary.children[0]).toMatchObject({ daysPractised: 0, pages: 0 });
+    expect(summary.children[0]).toMatchObject({ daysPractised: 0, pages: null });
     expect(summary.strands).toEqual([]);
   });
 

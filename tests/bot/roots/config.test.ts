@@ -1,0 +1,129 @@
+import { describe, expect, it } from 'vitest';
+import { ConfigError, readConfig } from '../../../bot/roots/config.ts';
+
+const TOKEN = '123456:ABC-DEF';
+
+function problemOf(environment: Record<string, string>): string {
+  try {
+    readConfig(environment);
+  } catch (error) {
+    if (error instanceof ConfigError) return error.message;
+    throw error;
+  }
+  return 'no problem';
+}
+
+describe('settings', () => {
+  it('that are absent mean a rehearsal', () => {
+    expect(readConfig({})).toEqual({
+      mode: 'rehearsal',
+      port: 8080,
+      dataDir: 'data',
+      databaseUrl: undefined,
+      logLevel: 'warn',
+      clockStart: undefined,
+    });
+  });
+
+  it('that are empty count as absent', () => {
+    expect(readConfig({ BOT_TOKEN: '', PORT: '', DATA_DIR: '', LOG_LEVEL: '' })).toEqual(
+      readConfig({}),
+    );
+  });
+
+  it('with a token mean the real service, and more is logged', () => {
+    expect(readConfig({ BOT_TOKEN: TOKEN })).toMatchObject({
+      mode: 'live',
+      token: TOKEN,
+      apiRoot: 'https://api.telegram.org',
+      logLevel: 'info',
+    });
+  });
+
+  it('are taken as they are given', () => {
+    const environment = {
+      BOT_TOKEN: TOKEN,
+      DATABASE_URL: 'postgresql://user@127.0.0.1/suppersums',
+      DATA_DIR: '/var/lib/suppersums',
+      LOG_LEVEL: 'debug',
+      API_ROOT: 'http://127.0.0.1:8081',
+    };
+    expect(readConfig(environment)).toMatchObject({
+      databaseUrl: environment.DATABASE_URL,
+      dataDir: environment.DATA_DIR,
+      logLevel: 'debug',
+      apiRoot: environment.API_ROOT,
+    });
+    expect(readConfig({ PORT: '0' })).toMatchObject({ port: 0 });
+  });
+
+  it('of others are passed over', () => {
+    expect(readConfig({ HOME: '/root', PATH: '' })).toEqual(readConfig({}));
+  });
+});
+
+describe('a setting that cannot be used', () => {
+  it.each([
+    ['BOT_TOKEN', 'hello', 'looks like 123456:ABC-DEF'],
+    ['BOT_TOKEN', '123456:ABC DEF', 'looks like 123456:ABC-DEF'],
+    ['DATABASE_URL', 'mysql://127.0.0.1/x', 'begins with postgres://'],
+    ['PORT', 'eighty', 'is a port from 0'],
+    ['PORT', '70000', '65535'],
+    ['PORT', '-1', '0'],
+    ['PORT', '80.5', 'is a whole number'],
+    ['LOG_LEVEL', 'loud', 'debug'],
+    ['API_ROOT', 'nowhere', 'is an address like http://127.0.0.1:8081'],
+    ['CLOCK_START', 'monday', 'is an instant like 2026-09-14T17:25:00Z'],
+    ['CLOCK_START', '2026-09-14', 'is an instant like'],
+    ['CLOCK_START', '2026-09-14T17:25:00', 'is an instant like'],
+  ])('is named, and so is what it should be: %s=%s', (name, value, should) => {
+    const [head, ...problems] = problemOf({ [name]: value }).split('\n');
+    expect(head).toBe('Please mend these settings.');
+    expect(problems).toHaveLength(1);
+    expect(problems[0]).toMatch(new RegExp(`^${name}: `));
+    expect(problems[0]).toContain(should);
+  });
+
+  it('never hides another one', () => {
+    const message = problemOf({ PORT: 'x', LOG_LEVEL: 'x', API_ROOT: 'x' });
+    expect(
+      message
+        .split('\n')
+        .slice(1)
+        .map((line) => line.split(':')[0]),
+    ).toEqual(['PORT', 'LOG_LEVEL', 'API_ROOT']);
+  });
+
+  it('never shows the token', () => {
+    expect(problemOf({ BOT_TOKEN: 'secret words' })).not.toContain('secret');
+  });
+});
+
+describe('the time a clock starts at', () => {
+  const CLOCK_START = '2026-09-14T17:25:00Z';
+
+  it('may be chosen in a rehearsal', () => {
+    expect(readConfig({ CLOCK_START }).clockStart).toEqual(new Date(CLOCK_START));
+  });
+
+  it.each(['http://127.0.0.1:8081', 'http://localhost:8081', 'http://[::1]:8081'])(
+    'may be chosen for a service on this computer: %s',
+    (API_ROOT) => {
+      const config = readConfig({ CLOCK_START, BOT_TOKEN: TOKEN, API_ROOT });
+      expect(config.clockStart).toEqual(new Date(CLOCK_START));
+    },
+  );
+
+  it.each([
+    undefined,
+    'https://api.telegram.org',
+    'http://127.0.0.1.example.org',
+    'http://localhost.example.org',
+    'http://127.0.0.1@example.org',
+    'http://192.168.0.7:8081',
+  ])('is refused for a real address: %s', (API_ROOT) => {
+    expect(() => readConfig({ CLOCK_START, BOT_TOKEN: TOKEN, API_ROOT })).toThrow(
+      'CLOCK_START: only a rehearsal may choose its time. Unset it.',
+    );
+  });
+});

@@ -1,0 +1,111 @@
+import { describe, expect, it } from 'vitest';
+import { unpack } from '../../../bot/callback/codec.ts';
+import * as screens from '../../../bot/screens/class-screens.ts';
+import { rows, type Screen } from '../../../bot/screens/screen.ts';
+import { storedDay } from '../../../db/index.ts';
+import { kingfisher, listed } from '../support/kingfisher.ts';
+
+const actionsOf = ({ buttons }: Screen) => buttons.flat().map(({ data }) => unpack(data));
+const kindsOf = (screen: Screen) => actionsOf(screen).map((action) => action?.kind);
+const labelsOf = ({ buttons }: Screen) => buttons.flat().map(({ label }) => label);
+const book = { id: 'b', title: 'Pebble Path', firstPage: 1, lastPage: 48, pagesADay: 2 };
+
+it('rows are as wide as asked for, and the last one holds the rest', () => {
+  expect(rows(['a', 'b', 'c'], 2)).toEqual([['a', 'b'], ['c']]);
+  expect(rows([], 2)).toEqual([]);
+});
+
+describe('a class’s home', () => {
+  it('leads to everything about the class in one tap', () => {
+    const home = { schoolClass: kingfisher, children: 3, joined: 1, hasPlan: true, book: null };
+    expect(kindsOf(screens.homeScreen(home))).toEqual([
+      'plan',
+      'children',
+      'book',
+      'breaks',
+      'times',
+      'digestNow',
+    ]);
+  });
+
+  it.each<[string, Screen]>([
+    ['times', screens.timesScreen(kingfisher)],
+    ['children', screens.childrenScreen(kingfisher, [])],
+    ['breaks', screens.breaksScreen(kingfisher, [])],
+    ['book', screens.bookScreen(kingfisher, null)],
+  ])('can be come back to from %s by the last button', (_, screen) => {
+    expect(actionsOf(screen).at(-1)).toEqual({ kind: 'openClass', classId: kingfisher.id });
+  });
+
+  it('is chosen by the class’s title', () => {
+    expect(labelsOf(screens.chooseClassScreen([kingfisher]))).toEqual(['Kingfisher class']);
+  });
+});
+
+describe('days and times', () => {
+  it('tick the school days and the one digest day, by a sign and not by colour', () => {
+    const labels = labelsOf(screens.timesScreen({ ...kingfisher, weekdays: [1, 3] }));
+    expect(labels.slice(0, 7)).toEqual(['✓ Mon', 'Tue', '✓ Wed', 'Thu', 'Fri', 'Sat', 'Sun']);
+    expect(labels.filter((label) => label.startsWith('Digest ✓'))).toEqual(['Digest ✓ Fri']);
+  });
+
+  it('ask for each thing that is typed', () => {
+    const asked = actionsOf(screens.timesScreen(kingfisher)).flatMap((action) =>
+      action?.kind === 'askFor' ? [action.what] : [],
+    );
+    expect(asked).toEqual(['evening', 'nudge', 'digest', 'zone', 'title']);
+  });
+});
+
+describe('the children', () => {
+  it('get links only when there are any', () => {
+    expect(kindsOf(screens.childrenScreen(kingfisher, []))).toEqual(['askFor', 'openClass']);
+    expect(kindsOf(screens.childrenScreen(kingfisher, [listed(1, 'Wren')]))).toEqual([
+      'askFor',
+      'missingLinks',
+      'pickChild',
+      'openClass',
+    ]);
+  });
+
+  it('are picked by number and nickname', () => {
+    const screen = screens.pickChildScreen(kingfisher, [listed(1, 'Wren'), listed(4, 'שרה')]);
+    expect(labelsOf(screen)).toEqual(['1. Wren', '4. \u2068שרה\u2069', 'Back']);
+    expect(actionsOf(screen)[1]).toEqual({
+      kind: 'childLink',
+      classId: kingfisher.id,
+      number: 4,
+    });
+  });
+});
+
+describe('the breaks', () => {
+  const first = storedDay('2026-10-12');
+  const last = storedDay('2026-10-16');
+
+  it('are removed by a tap that says which one it means', () => {
+    const screen = screens.breaksScreen(kingfisher, [{ id: 'x', title: 'Half term', first, last }]);
+    expect(labelsOf(screen)[0]).toMatch(/^✗ Half term, Mon,? 12 Oct$/);
+    expect(actionsOf(screen)[0]).toEqual({
+      kind: 'removeBreak',
+      classId: kingfisher.id,
+      index: 0,
+      first: '2026-10-12',
+    });
+  });
+
+  it('have short buttons, however long their titles are', () => {
+    const title = 'Half term '.repeat(400);
+    const screen = screens.breaksScreen(kingfisher, [{ id: 'x', title, first, last }]);
+    expect(labelsOf(screen)[0]?.length).toBeLessThan(60);
+  });
+});
+
+it('a workbook can be put away only when there is one', () => {
+  expect(kindsOf(screens.bookScreen(kingfisher, null))).toEqual(['askFor', 'openClass']);
+  expect(kindsOf(screens.bookScreen(kingfisher, book))).toEqual([
+    'askFor',
+    'retireBook',
+    'openClass',
+  ]);
+});

@@ -1,0 +1,170 @@
+import * as digests from '../../../bot/texts/digest.ts';
+import * as errors from '../../../bot/texts/errors.ts';
+import * as evenings from '../../../bot/texts/evening.ts';
+import * as families from '../../../bot/texts/family.ts';
+import * as general from '../../../bot/texts/general.ts';
+import * as plans from '../../../bot/texts/plan.ts';
+import * as teachers from '../../../bot/texts/teacher.ts';
+import type { Text } from '../../../bot/texts/words.ts';
+import { AppError, type OpenSlip, storedDay } from '../../../db/index.ts';
+import { type PlanPart, RUNGS } from '../../../drills/index.ts';
+import { bonds, clocks, finished, fives, gaps, scored, view } from '../support/evening.ts';
+import { family, kingfisher, listed, summaryOf, WEEK, week } from '../support/kingfisher.ts';
+
+/** A nickname with everything that can go wrong: an emoji of three code points, then letters from right to left. */
+export const NICKNAME = '👩‍🚀 שרה';
+
+export const MODULES: Readonly<Record<string, unknown>>[] = [
+  digests,
+  errors,
+  evenings,
+  families,
+  general,
+  plans,
+  teachers,
+];
+
+const titled = { ...kingfisher, title: 'Kingfisher class 🐦' };
+const child = family(NICKNAME);
+const slip: OpenSlip = { slipId: 's', childId: 'c', nickname: NICKNAME, classTitle: titled.title };
+const book = { id: 'b', title: 'Pebble Path', firstPage: 1, lastPage: 48, pagesADay: 2 };
+const breaks = [
+  { id: 'x', title: 'Half term', first: storedDay('2026-10-12'), last: storedDay('2026-10-16') },
+];
+const parts: PlanPart[] = RUNGS.map(({ id, cards, seconds }) => ({ rung: id, cards, seconds }));
+
+const views = [
+  view({ nickname: NICKNAME }),
+  view({ nickname: NICKNAME, book: null, started: true, results: [scored(bonds), null, null] }),
+  view({ nickname: NICKNAME, marking: { part: 0, missed: [1, 2] } }),
+  finished({ nickname: NICKNAME }),
+  finished({ nickname: NICKNAME, pages: 4 }),
+  finished({ nickname: NICKNAME, book: null, pages: null }),
+];
+
+type Said = Text | string | null;
+const evening = (say: (each: (typeof views)[number]) => readonly Said[]) => views.flatMap(say);
+
+const EVENING_TEXTS: Readonly<Record<string, readonly Said[]>> = {
+  rungTitle: RUNGS.map(({ id }) => evenings.rungTitle(id)),
+  heading: evening((each) => [evenings.heading(each)]),
+  offer: evening((each) => [evenings.offer(each)]),
+  nudge: evening((each) => [evenings.nudge(each)]),
+  reminder: evening((each) => [evenings.reminder(each)]),
+  laterAt: evening((each) => [evenings.laterAt(each, '18:00')]),
+  notToday: evening((each) => [evenings.notToday(each)]),
+  partTask: evening((each) => [0, 1, 2].map((index) => evenings.partTask(each, index))),
+  partInWords: [bonds, gaps, clocks, fives].map(evenings.partInWords),
+  marking: evening((each) => [0, 1, 2].map((index) => evenings.marking(each, index))),
+  cardLabel: [bonds, gaps, clocks].flatMap((part) => [
+    evenings.cardLabel(part, 0, true),
+    evenings.cardLabel(part, 1, false),
+  ]),
+  solved: [evenings.solved('double 7', '14')],
+  askPages: evening((each) => [evenings.askPages(each)]),
+  result: evening((each) => [evenings.result(each)]),
+  elsewhere: evening((each) => [evenings.elsewhere(each, true), evenings.elsewhere(each, false)]),
+  closed: evening((each) => [evenings.closed(each)]),
+  partResultLine: evening((each) => [0, 1, 9].map((index) => evenings.partResultLine(each, index))),
+  comparison: [[], [0], [4], [2]].map((earlier) =>
+    evenings.comparison(scored(bonds, { right: 2, earlier })),
+  ),
+  askWhatToFix: evening((each) => [evenings.askWhatToFix(each)]),
+  continuedElsewhere: evening((each) => [evenings.continuedElsewhere(each)]),
+};
+
+const FAMILY_TEXTS: Readonly<Record<string, readonly Said[]>> = {
+  notice: [families.notice(slip)],
+  disagreed: [families.disagreed()],
+  joined: [families.joined(slip, child), families.joined(slip, undefined)],
+  familyHelp: [families.familyHelp([child]), families.familyHelp([child, family('Otto')])],
+  stranger: [families.stranger()],
+  nothingToday: [families.nothingToday(child)],
+  timeSet: [families.timeSet('18:15')],
+  badTime: ['', 'מחר', 'x'.repeat(4_000)].map((typed) => families.badTime(typed, '06:00', '20:00')),
+  askToLeave: [families.askToLeave([child, family('Otto')])],
+  left: [families.left()],
+  staying: [families.staying()],
+};
+
+const PLAN_TEXTS: Readonly<Record<string, readonly Said[]>> = {
+  planLine: parts.map(plans.planLine),
+  planScreen: [
+    plans.planScreen(titled, { parts: parts.slice(0, 6) }, true),
+    plans.planScreen(titled, { parts: [] }, false),
+  ],
+  planPartScreen: RUNGS.map((rung) =>
+    plans.planPartScreen({ rung: rung.id, cards: 3, seconds: 2 }, rung),
+  ),
+  chooseStrand: [plans.chooseStrand()],
+  chooseRung: [plans.chooseRung()],
+  planInUse: [plans.planInUse()],
+  planProblem: (
+    ['unknown_rung', 'cards', 'seconds', 'empty', 'too_many_parts', 'same_rung_twice'] as const
+  ).map((kind) => plans.planProblem({ kind, part: 0, value: '7', min: 1, max: 6 })),
+};
+
+const TEACHER_TEXTS: Readonly<Record<string, readonly Said[]>> = {
+  welcomeTeacher: [teachers.welcomeTeacher()],
+  ask: (['title', 'zone', 'roster', 'evening', 'nudge', 'digest', 'book', 'break'] as const).map(
+    teachers.ask,
+  ),
+  classHome: [
+    teachers.classHome({ schoolClass: titled, children: 1, joined: 0, hasPlan: false, book: null }),
+    teachers.classHome({ schoolClass: titled, children: 9, joined: 3, hasPlan: true, book }),
+  ],
+  chooseClass: [teachers.chooseClass()],
+  noClass: [teachers.noClass()],
+  times: [teachers.times(titled)],
+  childList: [
+    teachers.childList(titled, []),
+    teachers.childList(titled, [
+      listed(1, NICKNAME),
+      listed(2, 'Otto', 0),
+      { ...listed(3, 'Wren'), reachable: 0 },
+    ]),
+  ],
+  rosterProblems: [
+    teachers.rosterProblems([
+      { kind: 'long', line: 1, value: NICKNAME.repeat(9), length: 45 },
+      { kind: 'twice', line: 3, value: NICKNAME, firstLine: 2 },
+      ...Array.from({ length: 9 }, () => ({ kind: 'present', line: 4, value: 'Otto' }) as const),
+    ]),
+  ],
+  rosterEmpty: [teachers.rosterEmpty()],
+  rosterTooMany: [teachers.rosterTooMany(40, 30)],
+  joinLinks: [
+    teachers.joinLinks([{ child: listed(1, NICKNAME), code: 'abc' }], (code) => `https://${code}`),
+  ],
+  allJoined: [teachers.allJoined()],
+  askWhichChild: [teachers.askWhichChild()],
+  breakList: [teachers.breakList(titled, []), teachers.breakList(titled, breaks)],
+  badBreak: (['shape', 'date', 'order', 'long'] as const).map((problem) =>
+    teachers.badBreak(problem, problem === 'long' ? '130' : '2026-02-30'),
+  ),
+  bookScreen: [teachers.bookScreen(titled, null), teachers.bookScreen(titled, book)],
+  badBook: [teachers.badBook()],
+  badClassTime: [teachers.badClassTime('half\nsix')],
+  badZone: [teachers.badZone('Nowhere')],
+  stored: [teachers.stored()],
+  teacherHelp: [teachers.teacherHelp()],
+  rosterAdded: [teachers.rosterAdded(1), teachers.rosterAdded(12)],
+  classMade: [teachers.classMade()],
+};
+
+/** What every function that makes words says, by the function's name. */
+export const ALL_TEXTS: Readonly<Record<string, readonly Said[]>> = {
+  ...EVENING_TEXTS,
+  ...FAMILY_TEXTS,
+  ...PLAN_TEXTS,
+  ...TEACHER_TEXTS,
+  errorText: [errors.errorText(new AppError('invalid', 'title'))],
+  noFiles: [general.noFiles()],
+  privateOnly: [general.privateOnly()],
+  digest: [
+    digests.digest(titled.title, summaryOf([week(1, NICKNAME), week(2, 'Otto')])),
+    digests.digest(titled.title, summaryOf([week(1, 'Otto', { joined: false, evenings: [] })])),
+    digests.digest(titled.title, summaryOf([week(1, 'Otto', { evenings: [] })], WEEK.slice(0, 2))),
+    digests.digest(titled.title, summaryOf([], [])),
+  ],
+};
