@@ -1,21 +1,16 @@
 import { mkdir, rm } from 'node:fs/promises';
-import { instantAt, localTimeAt, openEmbedded } from '../../db/index.ts';
+import { instantAt, localTimeAt } from '../../db/index.ts';
 import { addDays, parseSchoolDay, parseTimeOfDay, type SchoolDay } from '../../drills/index.ts';
-import { RehearsalClient } from '../../rehearsal/client.ts';
-import { startRehearsal } from '../../rehearsal/server.ts';
 import { BUTTONS } from '../texts/buttons.ts';
-import { realPace } from './clocks.ts';
-import { type App, createApp } from './create-app.ts';
 import { DEMO_FAMILIES, DEMO_TEACHER, loadDemoClass } from './demo-class.ts';
 import { type Habit, habitOf, inventedChild } from './demo-families.ts';
 import { type Story, tellStory } from './demo-story.ts';
-import { createLog } from './log.ts';
 import { Phone } from './phone.ts';
+import { openStage, type Stage } from './stage.ts';
 
 const FOLDER = 'demo-week';
 const ZONE = 'Europe/London';
 const MONDAY = '2026-09-14';
-const TOKEN = '0:rehearsal-week';
 
 /** Plays one school week of the demo class and leaves what everybody saw in a folder. */
 async function main(): Promise<void> {
@@ -32,64 +27,28 @@ async function main(): Promise<void> {
   );
 }
 
-interface Week {
-  readonly store: Awaited<ReturnType<typeof openEmbedded>>;
-  readonly client: RehearsalClient;
-  readonly clock: { now(): Date };
+interface Week extends Stage {
   readonly story: Story;
-  readonly app: App;
-  settle(): Promise<void>;
-  goTo(day: number, time: string): Promise<void>;
-  close(): Promise<void>;
 }
 
 async function openWeek(): Promise<Week> {
-  let instant = at(0, '09:00');
-  const clock = { now: () => instant };
-  const log = createLog('warn');
-  const store = await openEmbedded(undefined, () => {});
-  const rehearsal = await startRehearsal({
-    port: 0,
-    token: TOKEN,
-    botUsername: 'harbour_lane_bot',
-    botName: 'Suppersums',
-    control: { now: clock.now, moveTo: async () => {}, stops: async () => [] },
-  });
-  const { apiRoot, url } = rehearsal;
-  const app = await createApp({ store, clock, log, pace: realPace, token: TOKEN, apiRoot });
-  const client = new RehearsalClient(url);
+  const stage = await openStage(at(0, '09:00'));
   const time = () => {
-    const local = localTimeAt(instant, ZONE);
+    const local = localTimeAt(stage.clock.now(), ZONE);
     return `${local.day} ${local.time}`;
   };
-  return {
-    store,
-    client,
-    clock,
-    app,
-    story: tellStory(FOLDER, client, time),
-    settle: app.settle,
-    goTo: async (day, timeOfDay) => {
-      instant = at(day, timeOfDay);
-      await app.engine.tick();
-      await app.settle();
-    },
-    close: async () => {
-      await rehearsal.close();
-      await store.close();
-    },
-  };
+  return { ...stage, story: tellStory(FOLDER, stage.client, time) };
 }
 
 async function playDay(week: Week, day: number): Promise<void> {
-  await week.goTo(day, '17:30');
+  await week.goTo(at(day, '17:30'));
   await everyFamily(week, day, 'plays');
   await everyFamily(week, day, 'not today');
   await everyFamily(week, day, 'asks for later');
-  await week.goTo(day, '18:00');
-  await week.goTo(day, '19:00');
+  await week.goTo(at(day, '18:00'));
+  await week.goTo(at(day, '19:00'));
   await everyFamily(week, day, 'plays after the nudge');
-  await week.goTo(day, '20:00');
+  await week.goTo(at(day, '20:00'));
 }
 
 async function everyFamily(week: Week, day: number, habit: Habit): Promise<void> {
