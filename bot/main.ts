@@ -54,6 +54,9 @@ function oneLine(error: unknown): string {
   ) {
     return 'BOT_TOKEN: the chat service does not accept it. Copy it again from where you made the bot.';
   }
+  if (error instanceof Error && error.name === 'HttpError') {
+    return 'Cannot reach the chat service. Check the network, and API_ROOT if it is set; then start again.';
+  }
   return error instanceof Error ? `${error.name}: ${error.message}` : String(error);
 }
 

@@ -33,14 +33,16 @@ export async function planEvenings(deps: PlanDeps, today: ClassDay): Promise<num
   const book = await bookInUse(deps.store, schoolClass.id);
   let owed = 0;
   for (const child of due) {
-    const tooLate = instantAt(day, child.eveningTime, schoolClass.zone).getTime() + LATE_MS;
+    const dueAt = instantAt(day, child.eveningTime, schoolClass.zone);
+    // A plan counts from the next evening on: one put in force after tonight's time has come waits for tomorrow.
+    if (plan.since > dueAt) continue;
     owed += await planEvening(deps.store, {
       childId: child.id,
       classId: schoolClass.id,
       day,
       plan,
       book,
-      expiresAt: new Date(Math.min(tooLate, today.quietAt.getTime())),
+      expiresAt: new Date(Math.min(dueAt.getTime() + LATE_MS, today.quietAt.getTime())),
       now,
     });
   }

@@ -29,9 +29,18 @@ export async function getPlans(store: Store, scope: TeacherScope): Promise<Class
   };
 }
 
+/** A plan in force and since when. */
+export interface ActivePlan extends StoredPlan {
+  readonly since: Date;
+}
+
 /** The plan in force, for the planner. */
-export async function getActivePlan(store: Store, classId: string): Promise<StoredPlan | null> {
-  return planOf(store, classId, 'active');
+export async function getActivePlan(store: Store, classId: string): Promise<ActivePlan | null> {
+  const [row] = await store.db
+    .select({ id: weekPlan.id, plan: weekPlan.plan, since: weekPlan.activatedAt })
+    .from(weekPlan)
+    .where(and(eq(weekPlan.classId, classId), eq(weekPlan.status, 'active')));
+  return row?.since ? { id: row.id, plan: storedPlan(row.plan), since: row.since } : null;
 }
 
 /** Keeps the teacher's draft. An empty plan may be kept, but not activated. */
