@@ -19,6 +19,7 @@ import { parseRoster } from '../input/roster.ts';
 import { back } from '../screens/class-screens.ts';
 import { errorText } from '../texts/errors.ts';
 import { quote } from '../texts/quote.ts';
+import * as roster from '../texts/roster.ts';
 import * as texts from '../texts/teacher.ts';
 import { lines } from '../texts/words.ts';
 import { type ClassQuestion, fulfilled } from './expectations.ts';
@@ -118,21 +119,21 @@ async function readRoster(message: Typed, scope: TeacherScope): Promise<boolean>
     present.map((child) => child.nickname),
   );
   if (problems.length > 0) {
-    await reply(texts.rosterProblems(problems));
+    await reply(roster.rosterProblems(problems));
     return false;
   }
   if (nicknames.length === 0) {
-    await reply(texts.rosterEmpty());
+    await reply(roster.rosterEmpty());
     return false;
   }
   if (nicknames.length + present.length > MAX_CHILDREN) {
-    await reply(texts.rosterTooMany(nicknames.length, present.length));
+    await reply(roster.rosterTooMany(nicknames.length, present.length));
     return false;
   }
   const now = deps.clock.now();
   const added = await addChildren(deps.store, scope, { nicknames, now });
   const childIds = added.map((child) => child.id);
   await sendLinks(deps, userId, await issueSlips(deps.store, scope, { childIds, now }));
-  await reply(texts.rosterAdded(added.length), [[back(scope.classId)]]);
+  await reply(roster.rosterAdded(added.length), [[back(scope.classId)]]);
   return true;
 }

@@ -23,6 +23,7 @@ import {
 } from '../screens/class-screens.ts';
 import type { Screen } from '../screens/screen.ts';
 import { STALE_BUTTON } from '../texts/errors.ts';
+import * as roster from '../texts/roster.ts';
 import * as texts from '../texts/teacher.ts';
 import { readHome } from './class-home.ts';
 import { sendDigest } from './digest-now.ts';
@@ -82,7 +83,7 @@ export const classTaps: TapHandlers<
     const slips = await issueSlips(deps.store, scope, { childIds, now: deps.clock.now() });
     await tap.answer();
     if (slips.length > 0) return sendLinks(deps, userId, slips);
-    await sendScreen(deps, userId, { text: texts.allJoined(), buttons: [] });
+    await sendScreen(deps, userId, { text: roster.allJoined(), buttons: [] });
   },
   pickChild: (tap, { classId }) =>
     turn(tap, classId, async (scope) =>

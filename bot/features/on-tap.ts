@@ -1,11 +1,11 @@
 import type { MaybeInaccessibleMessage } from 'grammy/types';
 import { AppError } from '../../db/index.ts';
 import type { Action } from '../callback/actions.ts';
-import { apiProblem } from '../chat/api-error.ts';
 import { type Place, shownIn } from '../chat/chat.ts';
 import { editScreen } from '../chat/show.ts';
 import type { BotDeps } from '../deps.ts';
 import { errorText } from '../texts/errors.ts';
+import { answerOnce } from './answer-once.ts';
 import { routeTap } from './route-tap.ts';
 import type { Tap } from './tap.ts';
 
@@ -51,21 +51,4 @@ function placeOf(incoming: IncomingTap): Place {
   const { message, chatId } = incoming;
   const shown = message.date === 0 ? ({ kind: 'unknown' } as const) : shownIn(message);
   return { chatId, messageId: message.message_id, shown };
-}
-
-/** The service keeps a tap answerable for seconds only; a late answer is dropped, what the tap did stands. */
-function answerOnce(deps: BotDeps, queryId: string): Tap['answer'] {
-  let answered = false;
-  return async (text, kind) => {
-    if (answered) return;
-    answered = true;
-    try {
-      await deps.api.answerCallbackQuery(
-        queryId,
-        text === undefined ? {} : { text: text.slice(0, 200), show_alert: kind === 'alert' },
-      );
-    } catch (error) {
-      deps.log.info({ problem: apiProblem(error).kind }, 'answer_not_taken');
-    }
-  };
 }

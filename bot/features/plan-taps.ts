@@ -74,10 +74,13 @@ export const planTaps: TapHandlers<
         (old) => old && { ...old, seconds: clamp(seconds, PLAN_LIMITS.seconds) },
       ),
     ),
-  planRemove: (tap, { classId, part }) =>
+  planRemove: (tap, { classId, part, rung }) =>
     turn(tap, classId, async (scope) => {
       const { plan } = await workingPlan(tap, scope);
-      await save(tap, scope, { parts: plan.parts.filter((_, index) => index !== part) });
+      // A second quick tap must not take the part that moved up into this place.
+      if (plan.parts[part]?.rung === rung) {
+        await save(tap, scope, { parts: plan.parts.toSpliced(part, 1) });
+      }
       return readPlanScreen(tap, scope);
     }),
   planUse: use,

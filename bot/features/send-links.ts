@@ -2,7 +2,7 @@ import type { IssuedSlip } from '../../db/index.ts';
 import { sendScreen } from '../chat/show.ts';
 import type { BotDeps } from '../deps.ts';
 import { rows } from '../screens/screen.ts';
-import { joinLinks } from '../texts/teacher.ts';
+import { joinLinks } from '../texts/roster.ts';
 
 /** Links in one message: the service takes 4,096 characters, a link and a name take up to 150. */
 const LINKS_A_MESSAGE = 20;

@@ -2,6 +2,7 @@ import type { Book, ClassBreak, ListedChild, SchoolClass } from '../../db/index.
 import { WEEKDAYS } from '../../drills/index.ts';
 import { BUTTONS } from '../texts/buttons.ts';
 import { shorten } from '../texts/quote.ts';
+import * as roster from '../texts/roster.ts';
 import * as texts from '../texts/teacher.ts';
 import { name, shortDate, weekdayName } from '../texts/words.ts';
 import { type Button, button, rows, type Screen } from './screen.ts';
@@ -86,7 +87,7 @@ export function childrenScreen(schoolClass: SchoolClass, children: readonly List
           [button(BUTTONS.oneLink, { kind: 'pickChild', classId })],
         ];
   return {
-    text: texts.childList(schoolClass, children),
+    text: roster.childList(schoolClass, children),
     buttons: [
       [button(BUTTONS.addChildren, { kind: 'askFor', classId, what: 'roster' })],
       ...links,
@@ -109,7 +110,7 @@ export function pickChildScreen(
     }),
   );
   return {
-    text: texts.askWhichChild(),
+    text: roster.askWhichChild(),
     buttons: [...rows(buttons, 3), [button(BUTTONS.back, { kind: 'children', classId })]],
   };
 }

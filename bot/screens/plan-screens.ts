@@ -58,7 +58,7 @@ export function planPartScreen(classId: string, plan: WeekPlan, index: number): 
       [...cards(part.cards - 5, `− 5 (${word})`), ...cards(part.cards + 5, `+ 5 (${word})`)],
       [...seconds(part.seconds - 1, '− 1 second'), ...seconds(part.seconds + 1, '+ 1 second')],
       [button(BUTTONS.changeRung, { kind: 'planStrand', ...at, strand: rung.strand })],
-      [button(BUTTONS.removePart, { kind: 'planRemove', ...at })],
+      [button(BUTTONS.removePart, { kind: 'planRemove', ...at, rung: part.rung })],
       [toPlan(classId)],
     ].filter((row) => row.length > 0),
   };

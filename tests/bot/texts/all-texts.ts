@@ -4,6 +4,7 @@ import * as evenings from '../../../bot/texts/evening.ts';
 import * as families from '../../../bot/texts/family.ts';
 import * as general from '../../../bot/texts/general.ts';
 import * as plans from '../../../bot/texts/plan.ts';
+import * as rosters from '../../../bot/texts/roster.ts';
 import * as teachers from '../../../bot/texts/teacher.ts';
 import type { Text } from '../../../bot/texts/words.ts';
 import { AppError, type OpenSlip, storedDay } from '../../../db/index.ts';
@@ -21,6 +22,7 @@ export const MODULES: Readonly<Record<string, unknown>>[] = [
   families,
   general,
   plans,
+  rosters,
   teachers,
 ];
 
@@ -117,27 +119,27 @@ const TEACHER_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   noClass: [teachers.noClass()],
   times: [teachers.times(titled)],
   childList: [
-    teachers.childList(titled, []),
-    teachers.childList(titled, [
+    rosters.childList(titled, []),
+    rosters.childList(titled, [
       listed(1, NICKNAME),
       listed(2, 'Otto', 0),
       { ...listed(3, 'Wren'), reachable: 0 },
     ]),
   ],
   rosterProblems: [
-    teachers.rosterProblems([
+    rosters.rosterProblems([
       { kind: 'long', line: 1, value: NICKNAME.repeat(9), length: 45 },
       { kind: 'twice', line: 3, value: NICKNAME, firstLine: 2 },
       ...Array.from({ length: 9 }, () => ({ kind: 'present', line: 4, value: 'Otto' }) as const),
     ]),
   ],
-  rosterEmpty: [teachers.rosterEmpty()],
-  rosterTooMany: [teachers.rosterTooMany(40, 30)],
+  rosterEmpty: [rosters.rosterEmpty()],
+  rosterTooMany: [rosters.rosterTooMany(40, 30)],
   joinLinks: [
-    teachers.joinLinks([{ child: listed(1, NICKNAME), code: 'abc' }], (code) => `https://${code}`),
+    rosters.joinLinks([{ child: listed(1, NICKNAME), code: 'abc' }], (code) => `https://${code}`),
   ],
-  allJoined: [teachers.allJoined()],
-  askWhichChild: [teachers.askWhichChild()],
+  allJoined: [rosters.allJoined()],
+  askWhichChild: [rosters.askWhichChild()],
   breakList: [teachers.breakList(titled, []), teachers.breakList(titled, breaks)],
   badBreak: (['shape', 'date', 'order', 'long'] as const).map((problem) =>
     teachers.badBreak(problem, problem === 'long' ? '130' : '2026-02-30'),
@@ -148,7 +150,7 @@ const TEACHER_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   badZone: [teachers.badZone('Nowhere')],
   stored: [teachers.stored()],
   teacherHelp: [teachers.teacherHelp()],
-  rosterAdded: [teachers.rosterAdded(1), teachers.rosterAdded(12)],
+  rosterAdded: [rosters.rosterAdded(1), rosters.rosterAdded(12)],
   classMade: [teachers.classMade()],
 };
 

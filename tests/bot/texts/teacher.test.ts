@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { badTime } from '../../../bot/texts/family.ts';
 import { planPartScreen, planProblem } from '../../../bot/texts/plan.ts';
+import * as roster from '../../../bot/texts/roster.ts';
 import * as texts from '../../../bot/texts/teacher.ts';
 import { storedDay } from '../../../db/index.ts';
 import { type PlanProblem, rungById } from '../../../drills/index.ts';
@@ -8,7 +9,7 @@ import { kingfisher, listed } from '../support/kingfisher.ts';
 
 describe('a reply to something that cannot be used', () => {
   it('names each bad line of a roster and what to do', () => {
-    const { text } = texts.rosterProblems([
+    const { text } = roster.rosterProblems([
       { kind: 'long', line: 1, value: 'Wren of the Long Meadow by the River', length: 36 },
       { kind: 'twice', line: 4, value: 'Otto', firstLine: 2 },
       { kind: 'present', line: 5, value: 'Juniper' },
@@ -24,7 +25,7 @@ describe('a reply to something that cannot be used', () => {
     const problems = Array.from({ length: 11 }, (_, at) => {
       return { kind: 'present', line: at + 1, value: 'Otto' } as const;
     });
-    const lines = texts.rosterProblems(problems).text.split('\n');
+    const lines = roster.rosterProblems(problems).text.split('\n');
     expect(lines).toHaveLength(10);
     expect(lines.at(-1)).toBe('and 3 more');
   });
@@ -66,7 +67,7 @@ describe('a reply to something that cannot be used', () => {
 
 describe('what a teacher sees', () => {
   it('tells who has no helper and whom messages do not reach', () => {
-    const { text } = texts.childList(kingfisher, [
+    const { text } = roster.childList(kingfisher, [
       listed(1, 'Wren'),
       listed(2, 'Otto', 0),
       { ...listed(3, 'Juniper', 2), reachable: 0 },
