@@ -46,7 +46,7 @@ export const ACTIONS = {
   planRung: { tag: 'pr', fields: { classId: id, part: int, rung: word } },
   planCards: { tag: 'pn', fields: { classId: id, part: int, cards: int } },
   planSeconds: { tag: 'pt', fields: { classId: id, part: int, seconds: int } },
-  planRemove: { tag: 'px', fields: { classId: id, part: int } },
+  planRemove: { tag: 'px', fields: { classId: id, part: int, rung: word } },
   planUse: { tag: 'pu', fields: { classId: id } },
 } as const satisfies Record<
   string,

@@ -1,5 +1,6 @@
 import type { Store } from '../connection/db.ts';
 import { inbox } from '../schema/index.ts';
+import { storableJson } from './storable-json.ts';
 
 /** An update as it came in. `actorId` is the person, so that one person's updates are handled in order. */
 export interface IncomingUpdate {
@@ -19,6 +20,7 @@ export async function storeUpdates(
     .values(
       input.updates.map((update) => ({
         ...update,
+        payload: storableJson(update.payload),
         botId: input.botId,
         status: 'pending' as const,
         receivedAt: input.now,

@@ -38,15 +38,23 @@ export class BotProcess {
     child.stderr.setEncoding('utf8').on('data', (text: string) => {
       this.#stderr += text;
     });
-    this.running = new Promise((resolve, reject) => {
+    const said = new Promise<string>((resolve) => {
       child.stdout.setEncoding('utf8').on('data', (text: string) => {
         this.#stdout += text;
         if (this.#stdout.includes('Ctrl-C')) resolve(this.#stdout);
       });
-      void this.ended.then(({ stderr }) => reject(new Error(`the bot ended: ${stderr}`)));
     });
+    this.running = this.until(said);
     // Nobody has to wait for this promise.
     this.running.catch(() => {});
+  }
+
+  /** Waits for something the bot does; rejects with what it wrote to its log when it ends first. */
+  async until<T>(event: Promise<T>): Promise<T> {
+    const cut = this.ended.then(({ stderr }) =>
+      Promise.reject(new Error(`the bot ended: ${stderr}`)),
+    );
+    return Promise.race([event, cut]);
   }
 
   /** Ends the process as a power cut would, or asks it to stop. */

@@ -1,0 +1,150 @@
+import { describe, expect, it } from 'vitest';
+import {
+  addBreak,
+  CLASS_LIMITS,
+  type ClassSettings,
+  createClass,
+  getClass,
+  getRunningClass,
+  listBreaks,
+  listClasses,
+  listRunningClasses,
+  removeBreak,
+  type Store,
+  updateClass,
+} from '../../db/index.ts';
+import { codeOf, refusalOf } from '../support/code-of.ts';
+import { aClass, SETTINGS } from '../support/people.ts';
+import { dumpAll, runSql } from '../support/raw-rows.ts';
+import { sharedStore } from '../support/shared-store.ts';
+import { backends } from '../support/stores.ts';
+import { FRIDAY, MONDAY, MORNING, THURSDAY, TUESDAY, time, WEDNESDAY } from '../support/term.ts';
+import { rosterSuite } from './roster.suite.ts';
+
+describe.each(backends)('a class on $name', (backend) => {
+  const opened = sharedStore(backend);
+  describe('and its settings', () => settings(opened));
+  describe('and its breaks', () => breaks(opened));
+  describe('and its roster', () => rosterSuite(opened));
+});
+
+const REFUSED: readonly [string, Partial<ClassSettings>][] = [
+  ['title', { title: '   ' }],
+  ['title', { title: 'K'.repeat(CLASS_LIMITS.titleLength + 1) }],
+  ['zone', { zone: 'Mars/Base' }],
+  ['zone', { zone: '+02:00' }],
+  ['weekdays', { weekdays: [] }],
+  ['evening time', { eveningTime: time('05:59'), nudgeTime: time('18:45') }],
+  ['evening time', { eveningTime: time('20:01'), nudgeTime: time('20:45') }],
+  ['nudge time', { nudgeTime: time('20:46') }],
+  ['nudge too early', { eveningTime: time('17:30'), nudgeTime: time('18:14') }],
+  ['nudge too early', { nudgeTime: time('17:00') }],
+];
+
+const ALLOWED: readonly [string, Partial<ClassSettings>][] = [
+  ['the longest title', { title: 'K'.repeat(CLASS_LIMITS.titleLength) }],
+  ['the earliest evening', { eveningTime: time('06:00'), nudgeTime: time('06:45') }],
+  ['the latest evening and nudge', { eveningTime: time('20:00'), nudgeTime: time('20:45') }],
+  ['a school week of one day', { weekdays: [6] }],
+];
+
+function settings(opened: () => Store) {
+  it.each(REFUSED)('a wrong %s is refused on creating and on changing', async (what, wrong) => {
+    const { scope, teacher } = await aClass(opened());
+    const before = await dumpAll(opened());
+    const input = { teacherId: teacher.id, settings: { ...SETTINGS, ...wrong }, now: MORNING };
+    expect(await refusalOf(createClass(opened(), input))).toBe(`invalid: ${what}`);
+    expect(await refusalOf(updateClass(opened(), scope, wrong))).toBe(`invalid: ${what}`);
+    expect(await dumpAll(opened())).toEqual(before);
+  });
+
+  it.each(ALLOWED)('%s is allowed', async (_what, changes) => {
+    const { scope, schoolClass } = await aClass(opened());
+    const updated = await updateClass(opened(), scope, changes);
+    expect(updated).toEqual({ ...schoolClass, ...changes });
+    expect(await getClass(opened(), scope)).toEqual(updated);
+  });
+
+  it('two settings that only contradict each other together are refused one at a time', async () => {
+    const { scope } = await aClass(opened());
+    const late = { eveningTime: time('18:30') };
+    expect(await refusalOf(updateClass(opened(), scope, late))).toBe('invalid: nudge too early');
+    const both = { ...late, nudgeTime: time('19:15') };
+    expect(await codeOf(updateClass(opened(), scope, both))).toBe('accepted');
+  });
+
+  it('a class is stored with a trimmed title, the zone’s proper spelling and weekdays in order', async () => {
+    const wanted = { title: ' Heron ', zone: 'asia/kathmandu', weekdays: [5, 1, 3, 1] as const };
+    const { scope } = await aClass(opened(), wanted);
+    expect(await getClass(opened(), scope)).toMatchObject({
+      title: 'Heron',
+      zone: 'Asia/Kathmandu',
+      weekdays: [1, 3, 5],
+    });
+  });
+
+  it('an archived class is running for nobody', async () => {
+    const { scope, teacher, schoolClass } = await aClass(opened());
+    await runSql(
+      opened(),
+      `update class set archived_at = '2026-09-14T08:00:00Z' where id = '${schoolClass.id}'`,
+    );
+    expect(await codeOf(getClass(opened(), scope))).toBe('not_found');
+    expect(await codeOf(getRunningClass(opened(), schoolClass.id))).toBe('not_found');
+    expect(await listClasses(opened(), teacher.id)).toEqual([]);
+    const running = await listRunningClasses(opened());
+    expect(running.map((row) => row.id)).not.toContain(schoolClass.id);
+  });
+
+  it('a running class is found by the engine, and a teacher’s classes come oldest first', async () => {
+    const { teacher, schoolClass } = await aClass(opened());
+    const later = new Date(MORNING.getTime() + 1);
+    const input = { teacherId: teacher.id, settings: SETTINGS, now: later };
+    const second = await createClass(opened(), input);
+    expect(await getRunningClass(opened(), second.id)).toEqual(second);
+    expect(await listClasses(opened(), teacher.id)).toEqual([schoolClass, second]);
+    expect(await listRunningClasses(opened())).toEqual(
+      expect.arrayContaining([schoolClass, second]),
+    );
+  });
+}
+
+function breaks(opened: () => Store) {
+  it('breaks come in order, from the first that has not ended, and of this class only', async () => {
+    const { scope } = await aClass(opened());
+    const other = await aClass(opened());
+    const add = (owner: typeof scope, title: string, first: typeof MONDAY, last: typeof MONDAY) =>
+      addBreak(opened(), owner, { break: { first, last }, title, now: MORNING });
+    const late = await add(scope, 'Sports day', THURSDAY, THURSDAY);
+    const early = await add(scope, 'Fair', MONDAY, TUESDAY);
+    await add(other.scope, 'Other', MONDAY, FRIDAY);
+    const list = (from: typeof MONDAY) => listBreaks(opened(), scope.classId, from);
+    expect(await list(MONDAY)).toEqual([early, late]);
+    expect(await list(TUESDAY)).toEqual([early, late]);
+    expect(await list(WEDNESDAY)).toEqual([late]);
+    expect(early).toMatchObject({ title: 'Fair', first: MONDAY, last: TUESDAY });
+  });
+
+  it.each(['', 'F'.repeat(CLASS_LIMITS.titleLength + 1)])(
+    'a break may not be called "%s"',
+    async (title) => {
+      const { scope } = await aClass(opened());
+      const adding = addBreak(opened(), scope, {
+        break: { first: MONDAY, last: MONDAY },
+        title,
+        now: MORNING,
+      });
+      expect(await refusalOf(adding)).toBe('invalid: break title');
+      expect(await listBreaks(opened(), scope.classId, MONDAY)).toEqual([]);
+    },
+  );
+
+  it('a removed break is gone, and removing it again is not_found', async () => {
+    const { scope } = await aClass(opened());
+    const input = { break: { first: MONDAY, last: MONDAY }, title: 'Fair', now: MORNING };
+    const { id } = await addBreak(opened(), scope, input);
+    await removeBreak(opened(), scope, id);
+    expect(await listBreaks(opened(), scope.classId, MONDAY)).toEqual([]);
+    expect(await codeOf(removeBreak(opened(), scope, id))).toBe('not_found');
+  });
+}

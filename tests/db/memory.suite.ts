@@ -1,0 +1,122 @@
+import { describe, expect, it } from 'vitest';
+import {
+  currentMarks,
+  readMemory,
+  rebuildAllMemory,
+  refreshMemory,
+  type Store,
+} from '../../db/index.ts';
+import { rebuildMemory } from '../../drills/index.ts';
+import { aClass, aFamily } from '../support/people.ts';
+import { anEvening, markPart } from '../support/practice.ts';
+import { dumpAll, readTable, runSql } from '../support/raw-rows.ts';
+import { evening, MONDAY, TUESDAY, WEDNESDAY } from '../support/term.ts';
+
+/** What is remembered of a child’s facts. Runs on the store that planning.test.ts opens. */
+export function memorySuite(opened: () => Store): void {
+  describe('as marked', () => updated(opened));
+  describe('as rebuilt', () => repaired(opened));
+}
+
+/** Three evenings of one child, the second of them corrected. */
+async function practised(store: Store) {
+  const classroom = await aClass(store);
+  const family = await aFamily(store, classroom);
+  for (const [index, on] of [MONDAY, TUESDAY, WEDNESDAY].entries()) {
+    const { scope } = await anEvening(store, classroom, family, { on });
+    const now = evening(on, 10);
+    await markPart(store, scope, { part: 0, missed: [index, 4], now });
+    await markPart(store, scope, { part: 2, missed: [index], now });
+    if (on === TUESDAY) await markPart(store, scope, { part: 0, missed: [2], now }, [index, 4]);
+  }
+  return family.child.id;
+}
+
+/** The marks with the highest revision of their part, straight from the rows. */
+async function countingRows(store: Store, childId: string) {
+  const marks = (await readTable(store, 'mark')).filter((row) => row.child_id === childId);
+  const part = (row: (typeof marks)[number]) => `${String(row.evening_id)} ${String(row.part)}`;
+  const highest = new Map<string, number>();
+  for (const row of marks) {
+    highest.set(part(row), Math.max(highest.get(part(row)) ?? 0, Number(row.revision)));
+  }
+  return marks.filter((row) => row.revision === highest.get(part(row)));
+}
+
+function updated(opened: () => Store) {
+  it('is what the marks that count give, after a correction too', async () => {
+    const childId = await practised(opened());
+    const marks = await currentMarks(opened(), childId);
+    expect(marks).toHaveLength(3 * (5 + 8));
+    expect(await readMemory(opened(), childId)).toEqual(rebuildMemory(marks));
+  });
+
+  it('counts each fact as often as its rows do, corrected ones left out', async () => {
+    const childId = await practised(opened());
+    const rows = await countingRows(opened(), childId);
+    const memory = await readMemory(opened(), childId);
+    expect([...memory.keys()].sort()).toEqual([...new Set(rows.map((row) => row.fact))].sort());
+    for (const [fact, known] of memory) {
+      const own = rows.filter((row) => row.fact === fact);
+      expect(known.asked).toBe(own.length);
+      expect(known.right).toBe(own.filter((row) => row.right === true).length);
+    }
+  });
+
+  it('a part’s score equals a count over its marks', async () => {
+    const childId = await practised(opened());
+    const rows = await countingRows(opened(), childId);
+    const scores = (await readTable(opened(), 'part_score')).filter(
+      (row) => row.child_id === childId,
+    );
+    expect(scores).toHaveLength(6);
+    for (const score of scores) {
+      const own = rows.filter(
+        (row) => row.evening_id === score.evening_id && row.part === score.part,
+      );
+      expect(score).toMatchObject({
+        right: own.filter((row) => row.right === true).length,
+        asked: own.length,
+        revision: own[0]?.revision,
+      });
+    }
+  });
+}
+
+function repaired(opened: () => Store) {
+  it('rebuilding changes nothing that was right and says how many children there are', async () => {
+    await practised(opened());
+    const before = await dumpAll(opened());
+    const children = await readTable(opened(), 'child');
+    expect(await rebuildAllMemory(opened())).toBe(children.length);
+    expect(await dumpAll(opened())).toEqual(before);
+  });
+
+  it('rebuilding repairs a damaged row, brings back a lost one and drops one without marks', async () => {
+    const childId = await practised(opened());
+    const before = await dumpAll(opened());
+    const [first, second] = [...(await readMemory(opened(), childId)).keys()];
+    const of = (fact: string | undefined) => `child_id = '${childId}' and fact = '${fact}'`;
+    await runSql(opened(), `update fact_memory set "right" = 99, streak = 7 where ${of(first)}`);
+    await runSql(opened(), `delete from fact_memory where ${of(second)}`);
+    await runSql(
+      opened(),
+      `insert into fact_memory values ('${childId}', 'clock:0330', 1, 1, 1, '2026-09-14', true)`,
+    );
+    expect(await dumpAll(opened())).not.toEqual(before);
+    await rebuildAllMemory(opened());
+    expect(await dumpAll(opened())).toEqual(before);
+  });
+
+  it('refreshing some facts leaves the others, and no facts leave everything', async () => {
+    const childId = await practised(opened());
+    const [first, second] = [...(await readMemory(opened(), childId)).keys()];
+    if (!first || !second) throw new Error('two facts should be known');
+    await runSql(opened(), `update fact_memory set asked = 99 where child_id = '${childId}'`);
+    await refreshMemory(opened(), childId, []);
+    await refreshMemory(opened(), childId, [first]);
+    const memory = await readMemory(opened(), childId);
+    expect(memory.get(first)?.asked).toBeLessThan(99);
+    expect(memory.get(second)?.asked).toBe(99);
+  });
+}

@@ -1,0 +1,186 @@
+import { describe, expect, it } from 'vitest';
+import {
+  addBreak,
+  closePart,
+  declineEvening,
+  digestDays,
+  listNudgeCandidates,
+  markUnreachable,
+  openMarking,
+  readWeek,
+  recordPages,
+  remindLater,
+  type Store,
+  setBook,
+} from '../../db/index.ts';
+import { addDays, createRandom, type Random, type SchoolDay } from '../../drills/index.ts';
+import { settleEvening } from '../support/deliveries.ts';
+import { aChild, aClass, aFamily, type Classroom, type Family } from '../support/people.ts';
+import { anEvening, markPart } from '../support/practice.ts';
+import { sharedStore } from '../support/shared-store.ts';
+import { backends } from '../support/stores.ts';
+import {
+  evening,
+  FRIDAY,
+  MONDAY,
+  MORNING,
+  THURSDAY,
+  TUESDAY,
+  time,
+  WEDNESDAY,
+} from '../support/term.ts';
+import { historySuite } from './history.suite.ts';
+import { weekFromRows } from './raw-week.ts';
+
+const WEEK = [MONDAY, TUESDAY, WEDNESDAY, THURSDAY, FRIDAY];
+const WEEK_BEFORE = WEEK.map((on) => addDays(on, -7));
+const BOOK = { title: 'Pebble Path', firstPage: 1, lastPage: 90, pagesADay: 2 };
+
+describe.each(backends)('the week on $name', (backend) => {
+  const opened = sharedStore(backend);
+  describe('as the digest reads it', () => reading(opened));
+  describe('and its days', () => days(opened));
+  describe('and nudges', () => nudges(opened));
+  describe('and its past evenings', () => historySuite(opened));
+});
+
+/** Lets one family live one evening by chance: put off, unsent, silent, or marked with corrections. */
+async function live(
+  store: Store,
+  classroom: Classroom,
+  family: Family,
+  on: SchoolDay,
+  random: Random,
+) {
+  const book = await setBook(store, classroom.scope, { book: BOOK, now: MORNING });
+  const { scope, view } = await anEvening(store, classroom, family, { on, book });
+  const settled = (['sent', 'sent', 'sent', 'unknown', 'failed'] as const)[random.int(5)] ?? 'sent';
+  await settleEvening(store, view.id, settled, evening(on));
+  const now = evening(on, 15);
+  const mood = random.int(5);
+  if (mood === 0) return declineEvening(store, scope, now);
+  if (mood === 1) return;
+  const missed = [random.int(2), 2 + random.int(3)];
+  await markPart(store, scope, { part: 0, missed, now });
+  if (random.int(2) === 0) await markPart(store, scope, { part: 0, missed: [3], now }, missed);
+  const said = (count: number) =>
+    closePart(store, scope, { part: 1, verdict: { kind: 'said', said: count }, now });
+  await said(random.int(11));
+  if (random.int(2) === 0) {
+    await openMarking(store, scope, { part: 1, now });
+    await said(random.int(11));
+  }
+  if (random.int(3) > 0) await markPart(store, scope, { part: 2, missed: [random.int(8)], now });
+  for (let count = random.int(3); count > 0; count -= 1) {
+    await recordPages(store, scope, { pages: random.int(4), now });
+  }
+}
+
+function reading(opened: () => Store) {
+  it('every number equals a plain count over the raw rows, corrections and silence included', async () => {
+    const random = createRandom('a week of Kingfisher class');
+    const classroom = await aClass(opened());
+    const nicknames = ['Wren', 'Otto', 'Juniper', 'Fern'];
+    const families: Family[] = [];
+    for (const nickname of nicknames)
+      families.push(await aFamily(opened(), classroom, { nickname }));
+    await aChild(opened(), classroom, 'Sorrel');
+    for (const on of [...WEEK_BEFORE.slice(2), ...WEEK]) {
+      for (const family of families) await live(opened(), classroom, family, on, random);
+    }
+    await markUnreachable(opened(), families[3]?.helper.chatId ?? 0, MORNING);
+    const { classId } = classroom.scope;
+    const read = await readWeek(opened(), { classId, days: WEEK });
+    const counted = await weekFromRows(opened(), classId, WEEK);
+    expect(read.days).toEqual(WEEK);
+    expect(read.children).toMatchObject(counted);
+    const statuses = read.children.flatMap((row) => row.evenings.map((past) => past.status));
+    // The check means something only if the generated week holds every case.
+    expect([...new Set(statuses)].sort()).toEqual(['not_today', 'practised', 'silent', 'unsent']);
+    expect(statuses).toHaveLength(20);
+  });
+
+  it('silence is counted from before the week, and one answer ends it', async () => {
+    const classroom = await aClass(opened());
+    const family = await aFamily(opened(), classroom);
+    const silent = async (on: SchoolDay) => {
+      const { view, scope } = await anEvening(opened(), classroom, family, { on });
+      await settleEvening(opened(), view.id, 'sent', evening(on));
+      return scope;
+    };
+    const run = async () => {
+      const { classId } = classroom.scope;
+      return (await readWeek(opened(), { classId, days: WEEK })).children[0]?.silentRun;
+    };
+    for (const on of [...WEEK_BEFORE.slice(3), MONDAY]) await silent(on);
+    expect(await run()).toBe(3);
+    await declineEvening(opened(), await silent(TUESDAY), evening(TUESDAY, 5));
+    expect(await run()).toBe(0);
+    await silent(WEDNESDAY);
+    expect(await run()).toBe(1);
+  });
+
+  it('a week without days has the class’s children and no evenings', async () => {
+    const classroom = await aClass(opened());
+    await aFamily(opened(), classroom);
+    const { classId } = classroom.scope;
+    const { days: none, children } = await readWeek(opened(), { classId, days: [] });
+    expect(none).toEqual([]);
+    expect(children).toMatchObject([{ nickname: 'Wren', joined: true, evenings: [] }]);
+  });
+}
+
+function days(opened: () => Store) {
+  it('are the school days of seven days that end with the digest’s own, breaks left out', async () => {
+    const { scope, schoolClass } = await aClass(opened());
+    const holiday = { first: TUESDAY, last: WEDNESDAY };
+    await addBreak(opened(), scope, { break: holiday, title: 'Fair', now: MORNING });
+    expect(await digestDays(opened(), schoolClass, FRIDAY)).toEqual([MONDAY, THURSDAY, FRIDAY]);
+  });
+
+  it('end the day before when the digest comes before the evening, unless today is wanted', async () => {
+    const { schoolClass } = await aClass(opened(), { digestTime: time('15:00') });
+    const friday = addDays(FRIDAY, -7);
+    const before = [friday, MONDAY, TUESDAY, WEDNESDAY, THURSDAY];
+    expect(await digestDays(opened(), schoolClass, FRIDAY)).toEqual(before);
+    expect(await digestDays(opened(), schoolClass, FRIDAY, 'with_today')).toEqual(WEEK);
+  });
+}
+
+function nudges(opened: () => Store) {
+  it('only an evening that nobody marked, put off or nudged is a candidate', async () => {
+    const classroom = await aClass(opened());
+    const candidates = () =>
+      listNudgeCandidates(opened(), { classId: classroom.scope.classId, day: MONDAY });
+    const [open, marked, declined] = [
+      await anEvening(opened(), classroom, await aFamily(opened(), classroom)),
+      await anEvening(
+        opened(),
+        classroom,
+        await aFamily(opened(), classroom, { nickname: 'Otto' }),
+      ),
+      await anEvening(
+        opened(),
+        classroom,
+        await aFamily(opened(), classroom, { nickname: 'Fern' }),
+      ),
+    ];
+    expect(await candidates()).toHaveLength(3);
+    const now = evening(MONDAY, 5);
+    await closePart(opened(), marked.scope, { part: 0, verdict: { kind: 'all_right' }, now });
+    await declineEvening(opened(), declined.scope, now);
+    expect(await candidates()).toEqual([
+      {
+        eveningId: open.view.id,
+        childId: open.view.childId,
+        plannedAt: evening(MONDAY),
+        marked: false,
+        declined: false,
+        alreadyNudged: false,
+        reminded: false,
+      },
+    ]);
+    await remindLater(opened(), open.scope, { at: evening(MONDAY, 40), now });
+    expect(await candidates()).toMatchObject([{ reminded: true }]);
+  });
+}

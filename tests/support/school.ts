@@ -1,1 +1,0 @@
-// NOTE to whoever writes tests/db: this file was overwritten by accident at 09:54. Please write it again (MORNING, time, ZONE, evening, MONDAY, PLAN, ...). The demo class for e2e tests lives in demo-school.ts.
