@@ -3,6 +3,7 @@ import type { Update, UserFromGetMe } from 'grammy/types';
 import { AppError, markReachable, markUnreachable } from '../db/index.ts';
 import { unpack } from './callback/codec.ts';
 import type { BotDeps } from './deps.ts';
+import { answerOnce } from './features/answer-once.ts';
 import { onTap } from './features/on-tap.ts';
 import { routeText } from './features/route-text.ts';
 import { typed } from './features/say.ts';
@@ -57,7 +58,7 @@ async function answerTap(deps: BotDeps, ctx: Context): Promise<void> {
   const action = query.data === undefined ? null : unpack(query.data);
   if (!action || !message) {
     deps.log.warn({ updateId: ctx.update.update_id }, 'stale_button');
-    await deps.api.answerCallbackQuery(query.id, { text: STALE_BUTTON, show_alert: true });
+    await answerOnce(deps, query.id)(STALE_BUTTON, 'alert');
     return;
   }
   await onTap(deps, {

@@ -72,5 +72,5 @@ export async function keepPolling(
 
 function actorOf(update: Update): number | null {
   const from = update.callback_query?.from ?? update.message?.from ?? update.my_chat_member?.from;
-  return from?.id ?? null;
+  return Number.isSafeInteger(from?.id) ? (from?.id ?? null) : null;
 }

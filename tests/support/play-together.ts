@@ -23,6 +23,11 @@ async function tapOnce({ phone, intention }: FamilyAtHome): Promise<boolean> {
   const screen = await phone.last();
   const label = nextTap(screen, intention);
   if (label === null) return false;
-  await phone.world.client.tapLabel(phone.id, label, screen.id);
+  const buttons = screen.buttons.flat();
+  const chosen =
+    buttons.find(({ text }) => text === label) ??
+    buttons.find(({ text }) => text.startsWith(label));
+  if (chosen?.data === undefined) throw new Error(`no button says ${label}`);
+  await phone.world.client.tap(phone.id, screen.id, chosen.data);
   return true;
 }

@@ -1,0 +1,167 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { ACTIONS } from '../../bot/callback/actions.ts';
+import { BUTTONS } from '../../bot/texts/buttons.ts';
+import { tapEverythingTwice } from '../support/crawl.ts';
+import { DEMO_TEACHER, loadSchool, Phone } from '../support/demo-school.ts';
+import { leaksOf } from '../support/leaks.ts';
+import { ask, newPhone } from '../support/phones.ts';
+import { type RawRow, readTable } from '../support/raw-rows.ts';
+import { server } from '../support/stores.ts';
+import { openWorld, type World } from '../support/world.ts';
+
+let world: World;
+let teacher: Phone;
+beforeAll(async () => {
+  world = await openWorld({ start: '2026-09-14T09:00:00Z', backend: server });
+  await loadSchool(world);
+  teacher = new Phone(world, DEMO_TEACHER);
+  await world.goTo('2026-09-14T16:30:00Z');
+});
+afterAll(() => world.close());
+
+const errors = () => world.logged.filter((line) => line.level === 'error');
+const rows = (table: string) => readTable(world.store, table);
+
+/** How often each value comes, by some columns. */
+function tally(found: readonly RawRow[], ...columns: string[]): Map<string, number> {
+  const counts = new Map<string, number>();
+  for (const row of found) {
+    const key = columns.map((column) => row[column]).join(' ');
+    counts.set(key, (counts.get(key) ?? 0) + 1);
+  }
+  return counts;
+}
+
+const tagsOf = (tapped: readonly string[]) => new Set(tapped.map((data) => data.split(':')[1]));
+
+describe('every button of a family’s evening, tapped twice in quick succession', () => {
+  let tapped: readonly string[] = [];
+
+  it('is answered each time, and nothing goes wrong', async () => {
+    const crawl = await tapEverythingTwice(world, new Phone(world, 2005), { ofAKind: 6 });
+    tapped = crawl.tapped;
+    expect(crawl.unanswered).toEqual([]);
+    expect(errors()).toEqual([]);
+  });
+
+  it('reached every kind of button an evening has', () => {
+    const { start, later, notToday, allRight, mark, toggle, done, said, pages, fix } = ACTIONS;
+    const kinds = [start, later, notToday, allRight, mark, toggle, done, said, pages, fix];
+    const tags = tagsOf(tapped);
+    expect(kinds.map(({ tag }) => tag).filter((tag) => !tags.has(tag))).toEqual([]);
+  });
+
+  it('left whole sets of marks, numbered without gaps, and scores that agree with them', async () => {
+    const marks = await rows('mark');
+    const scores = await rows('part_score');
+    expect(scores).toHaveLength(5);
+    for (const score of scores.filter(({ strand }) => strand !== 'counting')) {
+      const own = marks.filter((mark) => mark.part === score.part);
+      const sets = tally(own, 'revision');
+      const revisions = [...sets.keys()].map(Number).sort((a, b) => a - b);
+      expect(revisions).toEqual(revisions.map((_, index) => index + 1));
+      expect(new Set(sets.values())).toEqual(new Set([score.asked]));
+      const latest = own.filter((mark) => mark.revision === score.revision);
+      expect(score.revision).toBe(revisions.at(-1));
+      expect(latest.filter((mark) => mark.right)).toHaveLength(Number(score.right));
+    }
+    expect((await rows('marking')).length).toBeLessThanOrEqual(1);
+  });
+});
+
+describe('every button of a teacher’s class, tapped twice in quick succession', () => {
+  let tapped: readonly string[] = [];
+
+  it('is answered each time, and nothing goes wrong', async () => {
+    await teacher.say('/class');
+    const crawl = await tapEverythingTwice(world, teacher);
+    tapped = crawl.tapped;
+    expect(crawl.unanswered).toEqual([]);
+    expect(errors()).toEqual([]);
+  });
+
+  it('reached every kind of button a class has', () => {
+    const { agree, disagree, leave, stay, removeBreak, ...others } = ACTIONS;
+    const family = [ACTIONS.start, ACTIONS.later, ACTIONS.notToday, ACTIONS.allRight, ACTIONS.mark];
+    const more = [ACTIONS.toggle, ACTIONS.done, ACTIONS.said, ACTIONS.pages, ACTIONS.fix];
+    const away = new Set([...family, ...more, ACTIONS.fixPages].map(({ tag }): string => tag));
+    const kinds = Object.values(others).map(({ tag }): string => tag);
+    const tags = tagsOf(tapped);
+    expect(kinds.filter((tag) => !away.has(tag) && !tags.has(tag))).toEqual([]);
+  });
+
+  it('left a class that can be used: its days, its children, and one link at most for each', async () => {
+    const [schoolClass] = await rows('class');
+    expect(schoolClass?.weekdays).not.toEqual([]);
+    expect(await rows('child')).toHaveLength(12);
+    const live = (await rows('slip')).filter((slip) => slip.revoked_at === null);
+    expect(Math.max(...tally(live, 'child_id').values())).toBe(1);
+    expect((await rows('week_plan')).filter((plan) => plan.status === 'draft').length).toBeLessThan(
+      2,
+    );
+    expect(await ask(teacher, '/class')).toContain('Kingfisher class');
+  });
+});
+
+describe('two quick taps', () => {
+  it('on “Remove this part” remove one part', async () => {
+    await teacher.say('/class');
+    await teacher.tap(BUTTONS.plan);
+    const parts = async () => (await teacher.buttons()).filter((label) => /^\d\. /.test(label));
+    const before = await parts();
+    await teacher.tap(before[0] ?? '');
+    await world.client.tapLabel(teacher.id, BUTTONS.removePart);
+    await world.client.tapLabel(teacher.id, BUTTONS.removePart);
+    await world.settle();
+    expect(await parts()).toHaveLength(before.length - 1);
+  });
+
+  it('on a break remove that break only', async () => {
+    await teacher.say('/class');
+    await teacher.tap(BUTTONS.breaks);
+    for (const text of ['2026-10-26 to 2026-10-30 Half term', '2026-12-21 to 2027-01-01 Winter']) {
+      await teacher.tap(BUTTONS.addBreak);
+      await teacher.say(text);
+      await teacher.tap(BUTTONS.back);
+      await teacher.tap(BUTTONS.breaks);
+    }
+    await world.client.tapLabel(teacher.id, '✗ Half term');
+    await world.client.tapLabel(teacher.id, '✗ Half term');
+    await world.settle();
+    expect((await rows('break')).map((row) => row.title)).toEqual(['Winter']);
+  });
+
+  it('on “I agree” join once, with one agreement and one use of the link', async () => {
+    await teacher.say('/class');
+    await teacher.tap(BUTTONS.children);
+    await teacher.tap(BUTTONS.oneLink);
+    await teacher.tap('6. Pip');
+    const link = /\S+\?start=\S+/.exec((await teacher.last()).text)?.[0] ?? '';
+    const before = [(await rows('helper_child')).length, (await rows('consent')).length];
+    const aunt = await newPhone(world, 2050);
+    await aunt.open(link);
+    await world.client.tapLabel(aunt.id, BUTTONS.agree);
+    await world.client.tapLabel(aunt.id, BUTTONS.agree);
+    await world.settle();
+    const after = [(await rows('helper_child')).length, (await rows('consent')).length];
+    expect(after).toEqual(before.map((count) => count + 1));
+    const [slip] = (await rows('slip')).filter((row) => row.uses_left === 3 && !row.revoked_at);
+    expect(slip).toBeDefined();
+    expect((await aunt.last()).text).toContain('You are Pip’s helper now');
+  });
+
+  it('on “Yes, stop for good” end it once', async () => {
+    const aunt = new Phone(world, 2050);
+    await aunt.say('/stop');
+    await world.client.tapLabel(aunt.id, BUTTONS.leave);
+    await world.client.tapLabel(aunt.id, BUTTONS.leave);
+    await world.settle();
+    expect((await aunt.last()).text).toContain('No more messages will come');
+    expect((await rows('helper_child')).filter((row) => row.left_at)).toHaveLength(1);
+  });
+
+  it('never tell a name or a typed text to the log', async () => {
+    expect(errors()).toEqual([]);
+    expect(await leaksOf(world)).toEqual([]);
+  });
+});
