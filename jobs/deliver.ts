@@ -1,6 +1,7 @@
 import {
   claimDelivery,
   type Delivery,
+  findFollower,
   markUnreachable,
   pauseSending,
   postponeDelivery,
@@ -20,21 +21,31 @@ const POSTPONE_MS = 60_000;
  *
  * Only what surely did not arrive is tried again (refused, too many, the service answered with its own error). A call that
  * left and was never answered becomes `unknown` and is not repeated: the nudge carries the same button, so nobody gets two
- * and nothing is lost.
+ * and nothing is lost. A message that follows this one in the same chat is sent next.
  */
 export async function deliver(deps: EngineDeps, ledgerId: string): Promise<void> {
+  const delivery = await readDelivery(deps.store, ledgerId);
+  if (!delivery || delivery.notBefore > deps.clock.now()) return;
+  await send(deps, delivery);
+  const next = await findFollower(deps.store, ledgerId);
+  if (next) await deliver(deps, next);
+}
+
+async function send(deps: EngineDeps, delivery: Delivery): Promise<void> {
   const { store, clock, courier } = deps;
-  const delivery = await readDelivery(store, ledgerId);
-  if (!delivery || delivery.notBefore > clock.now()) return;
-  if (clock.now() >= delivery.expiresAt) return fail(deps, delivery, 'too_late');
+  const isTooLate = () => clock.now() >= delivery.expiresAt;
+  if (isTooLate()) return fail(deps, delivery, 'too_late');
   const parcel = await courier.prepare(delivery);
   if (!parcel) return fail(deps, delivery, 'not_wanted');
   await waitForSlot(deps);
+  // The wait may have been long, when the service asked everybody to pause.
+  if (isTooLate()) return fail(deps, delivery, 'too_late');
   // The attempt is written down before the call leaves, and after everything that can be done before it.
-  if (!(await claimDelivery(store, ledgerId, clock.now()))) return;
+  if (!(await claimDelivery(store, delivery.id, clock.now()))) return;
   let outcome = await parcel.send();
   for (let tried = 1; outcome.kind === 'refused' && tried < TRIES; tried += 1) {
     await backOff(deps, outcome.retryAfterSeconds, tried);
+    if (isTooLate()) return fail(deps, delivery, 'too_late');
     outcome = await parcel.send();
   }
   await settle(deps, delivery, outcome);

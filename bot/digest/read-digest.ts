@@ -9,8 +9,9 @@ export async function readDigest(
   store: Store,
   schoolClass: SchoolClass,
   day: SchoolDay,
+  now: Date,
   span: 'as_set' | 'with_today' = 'as_set',
 ): Promise<WeekSummary> {
   const days = await digestDays(store, schoolClass, day, span);
-  return summariseWeek(await readWeek(store, { classId: schoolClass.id, days }));
+  return summariseWeek(await readWeek(store, { classId: schoolClass.id, days, now }));
 }

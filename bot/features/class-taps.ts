@@ -1,9 +1,10 @@
 import {
+  AppError,
   type ClassSettings,
   getBook,
-  getChild,
   getClass,
   issueSlips,
+  type ListedChild,
   listBreaks,
   listChildren,
   localTimeAt,
@@ -11,6 +12,7 @@ import {
   retireBook,
   type TeacherScope,
   updateClass,
+  wereSlipsIssuedSince,
 } from '../../db/index.ts';
 import { WEEKDAYS, type Weekday } from '../../drills/index.ts';
 import { sendScreen } from '../chat/show.ts';
@@ -76,14 +78,11 @@ export const classTaps: TapHandlers<
   },
   children: (tap, { classId }) => turn(tap, classId, (scope) => readChildren(tap, scope)),
   missingLinks: async (tap, { classId }) => {
-    const { deps, userId } = tap;
-    const scope = await teacherScope(deps.store, userId, classId);
-    const missing = (await listChildren(deps.store, scope)).filter((child) => child.helpers === 0);
-    const childIds = missing.map((child) => child.id);
-    const slips = await issueSlips(deps.store, scope, { childIds, now: deps.clock.now() });
+    const scope = await teacherScope(tap.deps.store, tap.userId, classId);
+    const missing = (await listChildren(tap.deps.store, scope)).filter((c) => c.helpers === 0);
+    if (missing.length > 0) return freshLinks(tap, scope, missing);
     await tap.answer();
-    if (slips.length > 0) return sendLinks(deps, userId, slips);
-    await sendScreen(deps, userId, { text: roster.allJoined(), buttons: [] });
+    await sendScreen(tap.deps, tap.userId, { text: roster.allJoined(), buttons: [] });
   },
   pickChild: (tap, { classId }) =>
     turn(tap, classId, async (scope) =>
@@ -93,15 +92,11 @@ export const classTaps: TapHandlers<
       ),
     ),
   childLink: async (tap, { classId, number }) => {
-    const { deps, userId } = tap;
-    const scope = await teacherScope(deps.store, userId, classId);
-    const children = await listChildren(deps.store, scope);
-    const wanted = children.find((child) => child.number === number);
-    const child = await getChild(deps.store, scope, wanted?.id ?? '');
-    const now = deps.clock.now();
-    const slips = await issueSlips(deps.store, scope, { childIds: [child.id], now });
-    await tap.answer();
-    await sendLinks(deps, userId, slips);
+    const scope = await teacherScope(tap.deps.store, tap.userId, classId);
+    const children = await listChildren(tap.deps.store, scope);
+    const chosen = children.filter((child) => child.number === number);
+    if (chosen.length === 0) throw new AppError('not_found', 'child');
+    await freshLinks(tap, scope, chosen);
   },
   breaks: (tap, { classId }) => turn(tap, classId, (scope) => readBreaks(tap, scope)),
   removeBreak: (tap, { classId, index, first }) =>
@@ -125,6 +120,27 @@ export const classTaps: TapHandlers<
     await sendDigest(deps, userId, schoolClass);
   },
 };
+
+/** Two taps within this time are one wish. */
+const TWICE_MS = 10_000;
+
+/** Sends new links, unless they were sent a moment ago: a second list would kill the first, and look the same. */
+async function freshLinks(
+  tap: Tap,
+  scope: TeacherScope,
+  children: readonly ListedChild[],
+): Promise<void> {
+  const { deps, userId } = tap;
+  const now = deps.clock.now();
+  const childIds = children.map((child) => child.id);
+  const since = new Date(now.getTime() - TWICE_MS);
+  if (await wereSlipsIssuedSince(deps.store, scope, { childIds, since })) {
+    return tap.answer(roster.LINKS_JUST_SENT, 'alert');
+  }
+  const slips = await issueSlips(deps.store, scope, { childIds, now });
+  await tap.answer();
+  await sendLinks(deps, userId, slips);
+}
 
 /** Answers a tap and turns its message into the screen that a read or change leads to. */
 async function turn(

@@ -11,8 +11,9 @@ export async function sendDigest(
   chatId: number,
   schoolClass: SchoolClass,
 ): Promise<void> {
-  const { day } = localTimeAt(deps.clock.now(), schoolClass.zone);
-  const summary = await readDigest(deps.store, schoolClass, day, 'with_today');
+  const now = deps.clock.now();
+  const { day } = localTimeAt(now, schoolClass.zone);
+  const summary = await readDigest(deps.store, schoolClass, day, now, 'with_today');
   await sendScreen(deps, chatId, { text: digest(schoolClass.title, summary), buttons: [] });
   if (summary.children.length === 0) return;
   try {

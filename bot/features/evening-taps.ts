@@ -39,7 +39,9 @@ export const eveningTaps: TapHandlers<
   | 'fixPages'
 > = {
   start: (tap, { evening }) =>
-    act(tap, evening, (scope, now) => startEvening(tap.deps.store, scope, now)),
+    act(tap, evening, (scope, now) => startEvening(tap.deps.store, scope, now), {
+      tellOthers: true,
+    }),
   later: remindMeLater,
   notToday: (tap, { evening }) =>
     act(tap, evening, (scope, now) => declineEvening(tap.deps.store, scope, now), {

@@ -69,7 +69,7 @@ async function prepareEvening(
 
 async function prepareDigest(deps: BotDeps, delivery: Delivery): Promise<Parcel | null> {
   const schoolClass = await getRunningClass(deps.store, delivery.classId);
-  const summary = await readDigest(deps.store, schoolClass, delivery.day);
+  const summary = await readDigest(deps.store, schoolClass, delivery.day, deps.clock.now());
   const { chatId, day } = delivery;
   if (delivery.kind === 'digest') {
     const text = digest(schoolClass.title, summary);

@@ -86,3 +86,7 @@ export function askWhichChild(): Text {
 export function rosterAdded(added: number): Text {
   return lines(`${count(added, 'child', 'children')} added.`);
 }
+
+/** For a second tap on a button that makes links. */
+export const LINKS_JUST_SENT =
+  'New links were sent a moment ago, further down. Making them again would stop those from working.';

@@ -3,7 +3,6 @@ import type { TimeOfDay } from '../../drills/index.ts';
 import { getClass, type TeacherScope } from '../classes/get-class.ts';
 import { storedTime } from '../classes/school-class.ts';
 import type { Store } from '../connection/db.ts';
-import { AppError } from '../errors.ts';
 import { child, helper, helperChild } from '../schema/index.ts';
 import type { RosterChild } from './add-children.ts';
 
@@ -18,18 +17,6 @@ export interface ListedChild extends RosterChild {
 export async function listChildren(store: Store, scope: TeacherScope): Promise<ListedChild[]> {
   await getClass(store, scope);
   return childrenOfClass(store, scope.classId);
-}
-
-/** One child of a class; `not_found` when it is somebody else's. */
-export async function getChild(
-  store: Store,
-  scope: TeacherScope,
-  childId: string,
-): Promise<ListedChild> {
-  const children = await listChildren(store, scope);
-  const found = children.find((row) => row.id === childId);
-  if (!found) throw new AppError('not_found', 'child');
-  return found;
 }
 
 /** The same list for the engine's own work. */

@@ -5,7 +5,7 @@ import { inTransaction } from '../connection/transaction.ts';
 import { oweTeachers } from '../ledger/owe.ts';
 import { ledger } from '../schema/index.ts';
 
-/** Owes each teacher of a class the digest of `day`: its text, its picture and its table. Returns how many messages. */
+/** Owes each teacher of a class the digest of `day`: its text, then its picture, then its table. Returns how many messages. */
 export async function oweDigest(
   store: Store,
   input: { classId: string; day: SchoolDay; expiresAt: Date; now: Date },
@@ -21,6 +21,7 @@ export async function oweDigest(
           classId: input.classId,
           day: input.day,
           eveningId: null,
+          follows: kind !== 'digest',
           notBefore: input.now,
           expiresAt: input.expiresAt,
         },

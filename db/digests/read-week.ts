@@ -18,21 +18,29 @@ import { evening, mark, pageLog, partScore } from '../schema/index.ts';
 /** How far back silence is followed, in days. */
 const SILENCE_DAYS = 28;
 
-/** Everything a digest is computed from: the marks that count, of the school days named. */
+/** A family has this long to answer before an unmarked evening is called silence. */
+const ANSWER_MS = 2 * 60 * 60_000;
+
+/**
+ * Everything a digest is computed from: the marks that count, of the school days named. An evening sent shortly before `now`
+ * and not marked yet is left out: that is no silence.
+ */
 export async function readWeek(
   store: Store,
-  input: { classId: string; days: readonly SchoolDay[] },
+  input: { classId: string; days: readonly SchoolDay[]; now: Date },
 ): Promise<WeekInput> {
   const first = input.days.at(0);
   const last = input.days.at(-1);
   const children = await childrenOfClass(store, input.classId);
   if (!first || !last) return { days: [], children: children.map((child) => emptyWeek(child)) };
   const range = { classId: input.classId, first, last };
-  const history = await listPastEvenings(store, {
+  const answerable = new Date(input.now.getTime() - ANSWER_MS);
+  const all = await listPastEvenings(store, {
     classId: input.classId,
     from: addDays(last, -SILENCE_DAYS),
     until: last,
   });
+  const history = all.filter((past) => past.status !== 'silent' || past.plannedAt <= answerable);
   const evidence = {
     scores: await readScores(store, range),
     marks: await readMarks(store, range),

@@ -9,6 +9,8 @@ export interface PastEvening {
   readonly eveningId: string;
   readonly childId: string;
   readonly day: SchoolDay;
+  /** When the evening was planned, a moment before it was sent. */
+  readonly plannedAt: Date;
   readonly status: EveningStatus;
 }
 
@@ -38,6 +40,7 @@ export async function listPastEvenings(store: Store, range: HistoryRange): Promi
       eveningId: evening.id,
       childId: evening.childId,
       day: evening.day,
+      plannedAt: evening.createdAt,
       declinedAt: evening.declinedAt,
       marked: isTrue(exists(marked)),
       sent: isTrue(exists(sent)),
@@ -52,10 +55,11 @@ export async function listPastEvenings(store: Store, range: HistoryRange): Promi
       ),
     )
     .orderBy(asc(evening.day));
-  return rows.map(({ eveningId, childId, day, ...facts }) => ({
+  return rows.map(({ eveningId, childId, day, plannedAt, ...facts }) => ({
     eveningId,
     childId,
     day: storedDay(day),
+    plannedAt,
     status: statusOf(facts),
   }));
 }

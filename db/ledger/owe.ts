@@ -15,6 +15,8 @@ export interface Owed {
   readonly classId: string;
   readonly day: SchoolDay;
   readonly eveningId: string | null;
+  /** Sent after another message to the same person (see {@link findFollower}); it gets no job of its own. */
+  readonly follows?: boolean;
   readonly notBefore: Date;
   readonly expiresAt: Date;
 }
@@ -48,7 +50,7 @@ export async function oweTeachers(store: Store, owed: Owed, now: Date): Promise<
 /** Writes the rows and their jobs together. The unique key makes a second call owe nothing. */
 async function owe(
   store: Store,
-  owed: Owed,
+  { follows = false, ...owed }: Owed,
   recipientKind: 'helper' | 'teacher',
   recipients: readonly { id: string }[],
   now: Date,
@@ -68,9 +70,7 @@ async function owe(
     )
     .onConflictDoNothing()
     .returning({ id: ledger.id });
-  await store.queue.enqueue(
-    store.db,
-    written.map((row) => row.id),
-  );
+  const ids = written.map((row) => row.id);
+  if (!follows) await store.queue.enqueue(store.db, ids);
   return written.length;
 }

@@ -68,7 +68,7 @@ function teacherSide(opened: () => verbs.Store) {
     },
   );
 
-  it.each(['getChild', 'issueSlips', 'removeBreak'])(
+  it.each(['issueSlips', 'removeBreak'])(
     '%s does not reach into another class from one’s own',
     async (name) => {
       const store = opened();

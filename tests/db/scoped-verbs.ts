@@ -5,7 +5,6 @@ import {
   closePart,
   declineEvening,
   getBook,
-  getChild,
   getClass,
   getEvening,
   getPlans,
@@ -24,6 +23,7 @@ import {
   type TeacherScope,
   toggleMissed,
   updateClass,
+  wereSlipsIssuedSince,
 } from '../../db/index.ts';
 import { evening, MONDAY, MORNING, PLAN, TUESDAY } from '../support/term.ts';
 
@@ -47,7 +47,6 @@ export const TEACHER_VERBS: Readonly<Record<string, TeacherVerb>> = {
     addBreak(store, scope, { break: { first: MONDAY, last: TUESDAY }, title: 'Fair', now }),
   addChildren: (store, scope) => addChildren(store, scope, { nicknames: ['Juniper'], now }),
   getBook: (store, scope) => getBook(store, scope),
-  getChild: (store, scope, { childId }) => getChild(store, scope, childId),
   getClass: (store, scope) => getClass(store, scope),
   getPlans: (store, scope) => getPlans(store, scope),
   issueSlips: (store, scope, { childId }) => issueSlips(store, scope, { childIds: [childId], now }),
@@ -57,6 +56,8 @@ export const TEACHER_VERBS: Readonly<Record<string, TeacherVerb>> = {
   saveDraftPlan: (store, scope) => saveDraftPlan(store, scope, { plan: PLAN, now }),
   setBook: (store, scope) => setBook(store, scope, { book: BOOK, now }),
   updateClass: (store, scope) => updateClass(store, scope, { title: 'Heron class' }),
+  wereSlipsIssuedSince: (store, scope, { childId }) =>
+    wereSlipsIssuedSince(store, scope, { childIds: [childId], since: now }),
 };
 
 /** A call of every verb that takes a HelperScope. A new one belongs here. */
@@ -121,6 +122,7 @@ export const UNSCOPED: Readonly<Record<string, readonly string[]>> = {
     'currentMarks',
     'digestDays',
     'findFile',
+    'findFollower',
     'finishUpdate',
     'forgetFile',
     'getActivePlan',

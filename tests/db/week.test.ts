@@ -34,11 +34,14 @@ import { weekFromRows } from './raw-week.ts';
 
 const WEEK = [MONDAY, TUESDAY, WEDNESDAY, THURSDAY, FRIDAY];
 const WEEK_BEFORE = WEEK.map((on) => addDays(on, -7));
+/** Long after the week's last evening could be answered. */
+const NOON_AFTER = new Date('2026-09-19T10:00:00Z');
 const BOOK = { title: 'Pebble Path', firstPage: 1, lastPage: 90, pagesADay: 2 };
 
 describe.each(backends)('the week on $name', (backend) => {
   const opened = sharedStore(backend);
   describe('as the digest reads it', () => reading(opened));
+  describe('while it is going on', () => freshness(opened));
   describe('and its days', () => days(opened));
   describe('and nudges', () => nudges(opened));
   describe('and its past evenings', () => historySuite(opened));
@@ -90,7 +93,7 @@ function reading(opened: () => Store) {
     }
     await markUnreachable(opened(), families[3]?.helper.chatId ?? 0, MORNING);
     const { classId } = classroom.scope;
-    const read = await readWeek(opened(), { classId, days: WEEK });
+    const read = await readWeek(opened(), { classId, days: WEEK, now: NOON_AFTER });
     const counted = await weekFromRows(opened(), classId, WEEK);
     expect(read.days).toEqual(WEEK);
     expect(read.children).toMatchObject(counted);
@@ -110,7 +113,8 @@ function reading(opened: () => Store) {
     };
     const run = async () => {
       const { classId } = classroom.scope;
-      return (await readWeek(opened(), { classId, days: WEEK })).children[0]?.silentRun;
+      return (await readWeek(opened(), { classId, days: WEEK, now: NOON_AFTER })).children[0]
+        ?.silentRun;
     };
     for (const on of [...WEEK_BEFORE.slice(3), MONDAY]) await silent(on);
     expect(await run()).toBe(3);
@@ -119,12 +123,38 @@ function reading(opened: () => Store) {
     await silent(WEDNESDAY);
     expect(await run()).toBe(1);
   });
+}
+
+function freshness(opened: () => Store) {
+  it('an evening that was sent a moment ago and is not marked yet is no silence', async () => {
+    const classroom = await aClass(opened());
+    const family = await aFamily(opened(), classroom);
+    for (const on of [MONDAY, TUESDAY]) {
+      const { view } = await anEvening(opened(), classroom, family, { on });
+      await settleEvening(opened(), view.id, 'sent', evening(on));
+    }
+    const { classId } = classroom.scope;
+    const days = [MONDAY, TUESDAY];
+    const seen = async (minutes: number) => {
+      const now = evening(TUESDAY, minutes);
+      return (await readWeek(opened(), { classId, days, now })).children[0];
+    };
+    expect(await seen(30)).toMatchObject({ silentRun: 1, evenings: [{ day: MONDAY }] });
+    expect(await seen(121)).toMatchObject({
+      silentRun: 2,
+      evenings: [{ day: MONDAY }, { day: TUESDAY }],
+    });
+  });
 
   it('a week without days has the class’s children and no evenings', async () => {
     const classroom = await aClass(opened());
     await aFamily(opened(), classroom);
     const { classId } = classroom.scope;
-    const { days: none, children } = await readWeek(opened(), { classId, days: [] });
+    const { days: none, children } = await readWeek(opened(), {
+      classId,
+      days: [],
+      now: NOON_AFTER,
+    });
     expect(none).toEqual([]);
     expect(children).toMatchObject([{ nickname: 'Wren', joined: true, evenings: [] }]);
   });
