@@ -39,13 +39,11 @@ export const eveningTaps: TapHandlers<
   | 'fixPages'
 > = {
   start: (tap, { evening }) =>
-    act(tap, evening, (scope, now) => startEvening(tap.deps.store, scope, now), {
-      tellOthers: true,
-    }),
+    act(tap, evening, (scope, now) => startEvening(tap.deps.store, scope, now), { tell: 'own' }),
   later: remindMeLater,
   notToday: (tap, { evening }) =>
     act(tap, evening, (scope, now) => declineEvening(tap.deps.store, scope, now), {
-      tellOthers: true,
+      tell: 'all',
     }),
   allRight: (tap, { evening, part }) =>
     act(
@@ -53,7 +51,7 @@ export const eveningTaps: TapHandlers<
       evening,
       (scope, now) =>
         closePart(tap.deps.store, scope, { part, verdict: { kind: 'all_right' }, now }),
-      { tellOthers: true },
+      { tell: 'all' },
     ),
   mark: (tap, { evening, part }) =>
     act(tap, evening, (scope, now) => openMarking(tap.deps.store, scope, { part, now })),
@@ -66,7 +64,7 @@ export const eveningTaps: TapHandlers<
       tap,
       evening,
       (scope, now) => closePart(tap.deps.store, scope, { part, verdict: { kind: 'tapped' }, now }),
-      { tellOthers: true },
+      { tell: 'all' },
     ),
   said: (tap, { evening, part, said }) =>
     act(
@@ -74,11 +72,11 @@ export const eveningTaps: TapHandlers<
       evening,
       (scope, now) =>
         closePart(tap.deps.store, scope, { part, verdict: { kind: 'said', said }, now }),
-      { tellOthers: true },
+      { tell: 'all' },
     ),
   pages: (tap, { evening, pages }) =>
     act(tap, evening, (scope, now) => recordPages(tap.deps.store, scope, { pages, now }), {
-      tellOthers: true,
+      tell: 'all',
     }),
   fix: (tap, { evening }) => act(tap, evening, nothing, { screen: fixScreen }),
   fixPages: (tap, { evening }) => act(tap, evening, nothing, { screen: pagesScreen }),
@@ -87,8 +85,8 @@ export const eveningTaps: TapHandlers<
 type Change = (scope: HelperScope, now: Date) => Promise<void>;
 
 interface Follow {
-  /** Whether the other messages about this evening are brought up to date. */
-  readonly tellOthers?: boolean;
+  /** Which other messages about this evening are brought up to date: all of them, or those in the same chat. */
+  readonly tell?: 'all' | 'own';
   /** A screen other than where the evening stands. */
   readonly screen?: (view: EveningView) => ReturnType<typeof fixScreen>;
 }
@@ -116,9 +114,8 @@ async function act(
   const { day } = localTimeAt(now, view.zone);
   const special = view.day === day ? follow.screen : undefined;
   await tap.show(special ? special(view) : eveningScreen(view, day, deps.painter));
-  if (follow.tellOthers || before.declined !== view.declined) {
-    await syncCopies(deps, view, day, tap.place);
-  }
+  const tell = before.declined === view.declined ? follow.tell : 'all';
+  if (tell) await syncCopies(deps, view, day, tap.place, tell);
 }
 
 /** Who taps. Somebody who is no helper at all gets the same answer as a helper of another child. */

@@ -7,18 +7,19 @@ import type { BotDeps } from '../deps.ts';
 import { copyScreen } from '../screens/evening-screen.ts';
 
 /**
- * Brings the other messages about an evening up to date: those of other helpers, and an earlier one in the same chat. The tap
- * itself is answered already, so a message that cannot be changed is logged and left.
+ * Brings the other messages about an evening up to date: an earlier one in the same chat and, for `all`, those of other
+ * helpers. The tap itself is answered already, so a message that cannot be changed is logged and left.
  */
 export async function syncCopies(
   deps: BotDeps,
   view: EveningView,
   today: SchoolDay,
   current: Place,
+  whose: 'all' | 'own',
 ): Promise<void> {
   for (const copy of await listCopies(deps.store, view.id)) {
     const sameChat = copy.chatId === current.chatId;
-    if (sameChat && copy.messageId === current.messageId) continue;
+    if (sameChat ? copy.messageId === current.messageId : whose === 'own') continue;
     try {
       const place = { ...copy, shown: { kind: 'unknown' } } as const;
       await editScreen(deps, place, copyScreen(view, today, sameChat));
