@@ -88,7 +88,7 @@ export function marking(view: EveningView, index: number): Text {
     bold(part ? rungTitle(part.rung) : ''),
     part?.kind === 'run'
       ? 'Tap the last number that was right.'
-      : `Tap the cards that were missed, then Done. Now: ${(part ? askedOf(part) : 0) - missed} of ${part ? askedOf(part) : 0}.`,
+      : `Tap the cards that were missed (✗), then Done. Now: ${(part ? askedOf(part) : 0) - missed} of ${part ? askedOf(part) : 0}.`,
   );
 }
 
@@ -98,7 +98,7 @@ export function cardLabel(part: DrillPart, card: number, missed: boolean): strin
   if (!fact) return '';
   const isClock = fact.startsWith('clock:');
   const text = isClock ? answerOf(fact) : solved(questionOf(fact), answerOf(fact));
-  return `${missed ? '✗ missed · ' : ''}${card + 1}. ${text}`;
+  return `${missed ? '✗ ' : ''}${card + 1}. ${text}`;
 }
 
 /**
