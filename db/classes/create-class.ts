@@ -15,7 +15,14 @@ export async function createClass(
   await inTransaction(store, async ({ db }) => {
     await db
       .insert(schoolClass)
-      .values({ ...settings, id, weekdays: [...settings.weekdays], createdAt: input.now });
+      .values({
+        ...settings,
+        id,
+        weekdays: [...settings.weekdays],
+        createdAt: input.now,
+        timesSince: input.now,
+        digestSince: input.now,
+      });
     await db
       .insert(classTeacher)
       .values({ classId: id, teacherId: input.teacherId, createdAt: input.now });

@@ -24,6 +24,7 @@ export async function storeUpdates(
         botId: input.botId,
         status: 'pending' as const,
         receivedAt: input.now,
+        notBefore: input.now,
       })),
     )
     .onConflictDoNothing()

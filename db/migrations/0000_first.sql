@@ -13,6 +13,7 @@ CREATE TABLE "inbox" (
 	"status" text NOT NULL,
 	"tries" integer DEFAULT 0 NOT NULL,
 	"received_at" timestamp with time zone NOT NULL,
+	"not_before" timestamp with time zone NOT NULL,
 	"claimed_at" timestamp with time zone,
 	"handled_at" timestamp with time zone,
 	CONSTRAINT "inbox_bot_id_update_id_pk" PRIMARY KEY("bot_id","update_id"),
@@ -57,12 +58,86 @@ CREATE TABLE "rate" (
 	"paused_until" timestamp with time zone
 );
 --> statement-breakpoint
+CREATE TABLE "fact_memory" (
+	"child_id" uuid NOT NULL,
+	"fact" text NOT NULL,
+	"asked" integer NOT NULL,
+	"right" integer NOT NULL,
+	"streak" integer NOT NULL,
+	"last_day" date NOT NULL,
+	"last_right" boolean NOT NULL,
+	CONSTRAINT "fact_memory_child_id_fact_pk" PRIMARY KEY("child_id","fact")
+);
+--> statement-breakpoint
+CREATE TABLE "mark" (
+	"id" uuid PRIMARY KEY NOT NULL,
+	"evening_id" uuid NOT NULL,
+	"child_id" uuid NOT NULL,
+	"part" integer NOT NULL,
+	"card" integer NOT NULL,
+	"fact" text NOT NULL,
+	"right" boolean NOT NULL,
+	"revision" integer NOT NULL,
+	"helper_id" uuid NOT NULL,
+	"marked_at" timestamp with time zone NOT NULL,
+	CONSTRAINT "mark_once" UNIQUE("evening_id","part","card","revision")
+);
+--> statement-breakpoint
+CREATE TABLE "marking" (
+	"evening_id" uuid NOT NULL,
+	"part" integer NOT NULL,
+	"missed" jsonb NOT NULL,
+	CONSTRAINT "marking_evening_id_part_pk" PRIMARY KEY("evening_id","part")
+);
+--> statement-breakpoint
+CREATE TABLE "page_log" (
+	"id" uuid PRIMARY KEY NOT NULL,
+	"evening_id" uuid NOT NULL,
+	"child_id" uuid NOT NULL,
+	"book_id" uuid NOT NULL,
+	"pages" integer NOT NULL,
+	"revision" integer NOT NULL,
+	"logged_at" timestamp with time zone NOT NULL,
+	CONSTRAINT "page_log_once" UNIQUE("evening_id","revision")
+);
+--> statement-breakpoint
+CREATE TABLE "part_score" (
+	"evening_id" uuid NOT NULL,
+	"part" integer NOT NULL,
+	"child_id" uuid NOT NULL,
+	"strand" text NOT NULL,
+	"rung" text NOT NULL,
+	"blueprint" text NOT NULL,
+	"right" integer NOT NULL,
+	"asked" integer NOT NULL,
+	"revision" integer NOT NULL,
+	"marked_at" timestamp with time zone NOT NULL,
+	CONSTRAINT "part_score_evening_id_part_pk" PRIMARY KEY("evening_id","part")
+);
+--> statement-breakpoint
+CREATE TABLE "run_result" (
+	"id" uuid PRIMARY KEY NOT NULL,
+	"evening_id" uuid NOT NULL,
+	"child_id" uuid NOT NULL,
+	"part" integer NOT NULL,
+	"rung" text NOT NULL,
+	"start" integer NOT NULL,
+	"step" integer NOT NULL,
+	"length" integer NOT NULL,
+	"said" integer NOT NULL,
+	"revision" integer NOT NULL,
+	"helper_id" uuid NOT NULL,
+	"marked_at" timestamp with time zone NOT NULL,
+	CONSTRAINT "run_result_once" UNIQUE("evening_id","part","revision")
+);
+--> statement-breakpoint
 CREATE TABLE "child" (
 	"id" uuid PRIMARY KEY NOT NULL,
 	"class_id" uuid NOT NULL,
 	"number" integer NOT NULL,
 	"nickname" text NOT NULL,
 	"evening_time" text,
+	"time_since" timestamp with time zone,
 	"created_at" timestamp with time zone NOT NULL,
 	"archived_at" timestamp with time zone,
 	CONSTRAINT "child_number_in_class" UNIQUE("class_id","number"),
@@ -128,6 +203,8 @@ CREATE TABLE "class" (
 	"nudge_time" text NOT NULL,
 	"digest_weekday" integer NOT NULL,
 	"digest_time" text NOT NULL,
+	"times_since" timestamp with time zone NOT NULL,
+	"digest_since" timestamp with time zone NOT NULL,
 	"created_at" timestamp with time zone NOT NULL,
 	"archived_at" timestamp with time zone
 );
@@ -191,38 +268,6 @@ CREATE TABLE "evening" (
 	CONSTRAINT "evening_once_a_day" UNIQUE("child_id","day")
 );
 --> statement-breakpoint
-CREATE TABLE "fact_memory" (
-	"child_id" uuid NOT NULL,
-	"fact" text NOT NULL,
-	"asked" integer NOT NULL,
-	"right" integer NOT NULL,
-	"streak" integer NOT NULL,
-	"last_day" date NOT NULL,
-	"last_right" boolean NOT NULL,
-	CONSTRAINT "fact_memory_child_id_fact_pk" PRIMARY KEY("child_id","fact")
-);
---> statement-breakpoint
-CREATE TABLE "mark" (
-	"id" uuid PRIMARY KEY NOT NULL,
-	"evening_id" uuid NOT NULL,
-	"child_id" uuid NOT NULL,
-	"part" integer NOT NULL,
-	"card" integer NOT NULL,
-	"fact" text NOT NULL,
-	"right" boolean NOT NULL,
-	"revision" integer NOT NULL,
-	"helper_id" uuid NOT NULL,
-	"marked_at" timestamp with time zone NOT NULL,
-	CONSTRAINT "mark_once" UNIQUE("evening_id","part","card","revision")
-);
---> statement-breakpoint
-CREATE TABLE "marking" (
-	"evening_id" uuid NOT NULL,
-	"part" integer NOT NULL,
-	"missed" jsonb NOT NULL,
-	CONSTRAINT "marking_evening_id_part_pk" PRIMARY KEY("evening_id","part")
-);
---> statement-breakpoint
 CREATE TABLE "note" (
 	"id" uuid PRIMARY KEY NOT NULL,
 	"class_id" uuid NOT NULL,
@@ -232,47 +277,6 @@ CREATE TABLE "note" (
 	"first_day" date NOT NULL,
 	"last_day" date NOT NULL,
 	"created_at" timestamp with time zone NOT NULL
-);
---> statement-breakpoint
-CREATE TABLE "page_log" (
-	"id" uuid PRIMARY KEY NOT NULL,
-	"evening_id" uuid NOT NULL,
-	"child_id" uuid NOT NULL,
-	"book_id" uuid NOT NULL,
-	"pages" integer NOT NULL,
-	"revision" integer NOT NULL,
-	"logged_at" timestamp with time zone NOT NULL,
-	CONSTRAINT "page_log_once" UNIQUE("evening_id","revision")
-);
---> statement-breakpoint
-CREATE TABLE "part_score" (
-	"evening_id" uuid NOT NULL,
-	"part" integer NOT NULL,
-	"child_id" uuid NOT NULL,
-	"strand" text NOT NULL,
-	"rung" text NOT NULL,
-	"blueprint" text NOT NULL,
-	"right" integer NOT NULL,
-	"asked" integer NOT NULL,
-	"revision" integer NOT NULL,
-	"marked_at" timestamp with time zone NOT NULL,
-	CONSTRAINT "part_score_evening_id_part_pk" PRIMARY KEY("evening_id","part")
-);
---> statement-breakpoint
-CREATE TABLE "run_result" (
-	"id" uuid PRIMARY KEY NOT NULL,
-	"evening_id" uuid NOT NULL,
-	"child_id" uuid NOT NULL,
-	"part" integer NOT NULL,
-	"rung" text NOT NULL,
-	"start" integer NOT NULL,
-	"step" integer NOT NULL,
-	"length" integer NOT NULL,
-	"said" integer NOT NULL,
-	"revision" integer NOT NULL,
-	"helper_id" uuid NOT NULL,
-	"marked_at" timestamp with time zone NOT NULL,
-	CONSTRAINT "run_result_once" UNIQUE("evening_id","part","revision")
 );
 --> statement-breakpoint
 CREATE TABLE "week_plan" (
@@ -287,6 +291,19 @@ CREATE TABLE "week_plan" (
 --> statement-breakpoint
 ALTER TABLE "ledger" ADD CONSTRAINT "ledger_class_id_class_id_fk" FOREIGN KEY ("class_id") REFERENCES "public"."class"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "ledger" ADD CONSTRAINT "ledger_evening_id_evening_id_fk" FOREIGN KEY ("evening_id") REFERENCES "public"."evening"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
+ALTER TABLE "fact_memory" ADD CONSTRAINT "fact_memory_child_id_child_id_fk" FOREIGN KEY ("child_id") REFERENCES "public"."child"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
+ALTER TABLE "mark" ADD CONSTRAINT "mark_evening_id_evening_id_fk" FOREIGN KEY ("evening_id") REFERENCES "public"."evening"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
+ALTER TABLE "mark" ADD CONSTRAINT "mark_child_id_child_id_fk" FOREIGN KEY ("child_id") REFERENCES "public"."child"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
+ALTER TABLE "mark" ADD CONSTRAINT "mark_helper_id_helper_id_fk" FOREIGN KEY ("helper_id") REFERENCES "public"."helper"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
+ALTER TABLE "marking" ADD CONSTRAINT "marking_evening_id_evening_id_fk" FOREIGN KEY ("evening_id") REFERENCES "public"."evening"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
+ALTER TABLE "page_log" ADD CONSTRAINT "page_log_evening_id_evening_id_fk" FOREIGN KEY ("evening_id") REFERENCES "public"."evening"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
+ALTER TABLE "page_log" ADD CONSTRAINT "page_log_child_id_child_id_fk" FOREIGN KEY ("child_id") REFERENCES "public"."child"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
+ALTER TABLE "page_log" ADD CONSTRAINT "page_log_book_id_book_id_fk" FOREIGN KEY ("book_id") REFERENCES "public"."book"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
+ALTER TABLE "part_score" ADD CONSTRAINT "part_score_evening_id_evening_id_fk" FOREIGN KEY ("evening_id") REFERENCES "public"."evening"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
+ALTER TABLE "part_score" ADD CONSTRAINT "part_score_child_id_child_id_fk" FOREIGN KEY ("child_id") REFERENCES "public"."child"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
+ALTER TABLE "run_result" ADD CONSTRAINT "run_result_evening_id_evening_id_fk" FOREIGN KEY ("evening_id") REFERENCES "public"."evening"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
+ALTER TABLE "run_result" ADD CONSTRAINT "run_result_child_id_child_id_fk" FOREIGN KEY ("child_id") REFERENCES "public"."child"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
+ALTER TABLE "run_result" ADD CONSTRAINT "run_result_helper_id_helper_id_fk" FOREIGN KEY ("helper_id") REFERENCES "public"."helper"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "child" ADD CONSTRAINT "child_class_id_class_id_fk" FOREIGN KEY ("class_id") REFERENCES "public"."class"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "break" ADD CONSTRAINT "break_class_id_class_id_fk" FOREIGN KEY ("class_id") REFERENCES "public"."class"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "class_teacher" ADD CONSTRAINT "class_teacher_class_id_class_id_fk" FOREIGN KEY ("class_id") REFERENCES "public"."class"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
@@ -301,27 +318,18 @@ ALTER TABLE "book" ADD CONSTRAINT "book_class_id_class_id_fk" FOREIGN KEY ("clas
 ALTER TABLE "evening" ADD CONSTRAINT "evening_plan_id_week_plan_id_fk" FOREIGN KEY ("plan_id") REFERENCES "public"."week_plan"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "evening" ADD CONSTRAINT "evening_book_id_book_id_fk" FOREIGN KEY ("book_id") REFERENCES "public"."book"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "evening" ADD CONSTRAINT "evening_child_id_class_id_child_id_class_id_fk" FOREIGN KEY ("child_id","class_id") REFERENCES "public"."child"("id","class_id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
-ALTER TABLE "fact_memory" ADD CONSTRAINT "fact_memory_child_id_child_id_fk" FOREIGN KEY ("child_id") REFERENCES "public"."child"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
-ALTER TABLE "mark" ADD CONSTRAINT "mark_evening_id_evening_id_fk" FOREIGN KEY ("evening_id") REFERENCES "public"."evening"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
-ALTER TABLE "mark" ADD CONSTRAINT "mark_child_id_child_id_fk" FOREIGN KEY ("child_id") REFERENCES "public"."child"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
-ALTER TABLE "mark" ADD CONSTRAINT "mark_helper_id_helper_id_fk" FOREIGN KEY ("helper_id") REFERENCES "public"."helper"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
-ALTER TABLE "marking" ADD CONSTRAINT "marking_evening_id_evening_id_fk" FOREIGN KEY ("evening_id") REFERENCES "public"."evening"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "note" ADD CONSTRAINT "note_class_id_class_id_fk" FOREIGN KEY ("class_id") REFERENCES "public"."class"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "note" ADD CONSTRAINT "note_teacher_id_teacher_id_fk" FOREIGN KEY ("teacher_id") REFERENCES "public"."teacher"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
-ALTER TABLE "page_log" ADD CONSTRAINT "page_log_evening_id_evening_id_fk" FOREIGN KEY ("evening_id") REFERENCES "public"."evening"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
-ALTER TABLE "page_log" ADD CONSTRAINT "page_log_child_id_child_id_fk" FOREIGN KEY ("child_id") REFERENCES "public"."child"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
-ALTER TABLE "page_log" ADD CONSTRAINT "page_log_book_id_book_id_fk" FOREIGN KEY ("book_id") REFERENCES "public"."book"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
-ALTER TABLE "part_score" ADD CONSTRAINT "part_score_evening_id_evening_id_fk" FOREIGN KEY ("evening_id") REFERENCES "public"."evening"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
-ALTER TABLE "part_score" ADD CONSTRAINT "part_score_child_id_child_id_fk" FOREIGN KEY ("child_id") REFERENCES "public"."child"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
-ALTER TABLE "run_result" ADD CONSTRAINT "run_result_evening_id_evening_id_fk" FOREIGN KEY ("evening_id") REFERENCES "public"."evening"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
-ALTER TABLE "run_result" ADD CONSTRAINT "run_result_child_id_child_id_fk" FOREIGN KEY ("child_id") REFERENCES "public"."child"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
-ALTER TABLE "run_result" ADD CONSTRAINT "run_result_helper_id_helper_id_fk" FOREIGN KEY ("helper_id") REFERENCES "public"."helper"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "week_plan" ADD CONSTRAINT "week_plan_class_id_class_id_fk" FOREIGN KEY ("class_id") REFERENCES "public"."class"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 CREATE INDEX "inbox_open" ON "inbox" USING btree ("update_id") WHERE "inbox"."status" in ('pending', 'handling');--> statement-breakpoint
 CREATE INDEX "inbox_handled" ON "inbox" USING btree ("handled_at");--> statement-breakpoint
 CREATE INDEX "ledger_waiting" ON "ledger" USING btree ("not_before") WHERE "ledger"."status" = 'planned';--> statement-breakpoint
 CREATE INDEX "ledger_attempting" ON "ledger" USING btree ("attempted_at") WHERE "ledger"."status" = 'attempting';--> statement-breakpoint
 CREATE INDEX "ledger_by_evening" ON "ledger" USING btree ("evening_id");--> statement-breakpoint
+CREATE INDEX "mark_by_child" ON "mark" USING btree ("child_id","fact");--> statement-breakpoint
+CREATE INDEX "page_log_by_child" ON "page_log" USING btree ("child_id","book_id");--> statement-breakpoint
+CREATE INDEX "part_score_by_blueprint" ON "part_score" USING btree ("child_id","blueprint");--> statement-breakpoint
+CREATE INDEX "run_result_by_child" ON "run_result" USING btree ("child_id","rung");--> statement-breakpoint
 CREATE UNIQUE INDEX "child_nickname_in_class" ON "child" USING btree ("class_id",lower("nickname")) WHERE "child"."archived_at" is null;--> statement-breakpoint
 CREATE INDEX "break_by_class" ON "break" USING btree ("class_id","last_day");--> statement-breakpoint
 CREATE INDEX "class_teacher_by_teacher" ON "class_teacher" USING btree ("teacher_id");--> statement-breakpoint
@@ -331,10 +339,6 @@ CREATE INDEX "slip_by_child" ON "slip" USING btree ("child_id");--> statement-br
 CREATE UNIQUE INDEX "book_one_in_use" ON "book" USING btree ("class_id") WHERE "book"."retired_at" is null;--> statement-breakpoint
 CREATE INDEX "evening_by_class_day" ON "evening" USING btree ("class_id","day");--> statement-breakpoint
 CREATE INDEX "evening_to_remind" ON "evening" USING btree ("remind_at") WHERE "evening"."remind_at" is not null;--> statement-breakpoint
-CREATE INDEX "mark_by_child" ON "mark" USING btree ("child_id","fact");--> statement-breakpoint
 CREATE INDEX "note_by_class" ON "note" USING btree ("class_id","last_day");--> statement-breakpoint
-CREATE INDEX "page_log_by_child" ON "page_log" USING btree ("child_id","book_id");--> statement-breakpoint
-CREATE INDEX "part_score_by_blueprint" ON "part_score" USING btree ("child_id","blueprint");--> statement-breakpoint
-CREATE INDEX "run_result_by_child" ON "run_result" USING btree ("child_id","rung");--> statement-breakpoint
 CREATE UNIQUE INDEX "week_plan_one_active" ON "week_plan" USING btree ("class_id") WHERE "week_plan"."status" = 'active';--> statement-breakpoint
 CREATE UNIQUE INDEX "week_plan_one_draft" ON "week_plan" USING btree ("class_id") WHERE "week_plan"."status" = 'draft';

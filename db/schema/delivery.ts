@@ -78,6 +78,8 @@ export const inbox = pgTable(
     status: text('status', { enum: ['pending', 'handling', 'done', 'failed'] }).notNull(),
     tries: integer('tries').notNull().default(0),
     receivedAt: instant('received_at').notNull(),
+    /** Not handled before: a handler that failed is given time. */
+    notBefore: instant('not_before').notNull(),
     claimedAt: instant('claimed_at'),
     handledAt: instant('handled_at'),
   },

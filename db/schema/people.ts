@@ -46,6 +46,10 @@ export const schoolClass = pgTable('class', {
   nudgeTime: text('nudge_time').notNull(),
   digestWeekday: integer('digest_weekday').notNull(),
   digestTime: text('digest_time').notNull(),
+  /** Since when the school days, breaks and evening time are as they are: a change counts from the next evening. */
+  timesSince: instant('times_since').notNull(),
+  /** Since when the digest's day and time are as they are. */
+  digestSince: instant('digest_since').notNull(),
   createdAt: instant('created_at').notNull(),
   archivedAt: instant('archived_at'),
 });
@@ -95,6 +99,7 @@ export const child = pgTable(
     number: integer('number').notNull(),
     nickname: text('nickname').notNull(),
     eveningTime: text('evening_time'),
+    timeSince: instant('time_since'),
     createdAt: instant('created_at').notNull(),
     archivedAt: instant('archived_at'),
   },
