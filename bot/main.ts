@@ -23,11 +23,14 @@ async function main(): Promise<void> {
     // A second Ctrl-C means now.
     if (stopping) process.exit(1);
     stopping = true;
-    process.exitCode = exitCode;
-    service.stop().catch((error) => {
-      say(process.stderr, oneLine(error));
-      process.exit(1);
-    });
+    service.stop().then(
+      // A sender may still be waiting for its turn; what it holds is safe in the ledger.
+      () => process.exit(exitCode),
+      (error) => {
+        say(process.stderr, oneLine(error));
+        process.exit(1);
+      },
+    );
   };
   process.on('SIGINT', () => stop(0));
   process.on('SIGTERM', () => stop(0));

@@ -35,6 +35,7 @@ export * from './inbox/claim-updates.ts';
 export * from './inbox/finish-update.ts';
 export * from './inbox/store-updates.ts';
 export * from './ledger/find-follower.ts';
+export * from './ledger/forget-copy.ts';
 export * from './ledger/list-copies.ts';
 export * from './ledger/note-seen.ts';
 export * from './ledger/owe.ts';

@@ -15,9 +15,10 @@ export function startCron(engine: Engine, log: Log, after: () => void): { stop()
       try {
         const report = await engine.tick();
         if (Object.values(report).some((count) => count > 0)) log.info({ ...report }, 'tick');
-        after();
       } catch (error) {
         log.error({ problem: problemOf(error) }, 'tick_failed');
+      } finally {
+        after();
       }
     },
     { noOverlap: true, timezone: 'UTC' },

@@ -11,102 +11,115 @@ import {
 } from '../db/index.ts';
 import type { EngineDeps, Outcome } from './ports.ts';
 
-/** How often a message that surely did not arrive is tried before it goes back in line. */
+/** How often a message that surely did not arrive is tried in a row before it goes back in line. */
 const TRIES = 5;
 /** Then it waits this long. */
 const POSTPONE_MS = 60_000;
+/** A wait longer than this is not sat out: the message goes back in line, and the sender is free. */
+const LONGEST_WAIT_MS = 30_000;
 
 /**
  * Sends one message that is owed, once. Safe to call twice for the same row: the second call finds it taken.
  *
  * Only what surely did not arrive is tried again (refused, too many, the service answered with its own error). A call that
  * left and was never answered becomes `unknown` and is not repeated: the nudge carries the same button, so nobody gets two
- * and nothing is lost. A message that follows this one in the same chat is sent next.
+ * and nothing is lost. While a message waits for another try its row is `planned`; it is `attempting` for the length of a
+ * call only. A message that follows this one in the same chat is sent next.
  */
 export async function deliver(deps: EngineDeps, ledgerId: string): Promise<void> {
-  const delivery = await readDelivery(deps.store, ledgerId);
-  if (!delivery || delivery.notBefore > deps.clock.now()) return;
-  await send(deps, delivery);
+  for (let tried = 1; tried <= TRIES; tried += 1) {
+    const delivery = await readDelivery(deps.store, ledgerId);
+    if (!delivery || delivery.notBefore > deps.clock.now()) break;
+    const refused = await send(deps, delivery);
+    if (!refused) break;
+    await putBack(deps, delivery, refused, tried);
+  }
   const next = await findFollower(deps.store, ledgerId);
   if (next) await deliver(deps, next);
 }
 
-async function send(deps: EngineDeps, delivery: Delivery): Promise<void> {
-  const { store, clock, courier } = deps;
+type Refused = Extract<Outcome, { kind: 'refused' }>;
+
+/** One attempt. Returns how it was refused, or null when there is nothing more to try. */
+async function send(deps: EngineDeps, delivery: Delivery): Promise<Refused | null> {
+  const { store, clock, pace, courier } = deps;
   const isTooLate = () => clock.now() >= delivery.expiresAt;
+  if (isTooLate()) return fail(deps, delivery, 'too_late');
+  const wait = await takeSendSlot(store, deps.botId, pace.now());
+  if (wait > LONGEST_WAIT_MS) {
+    await postponeDelivery(store, delivery.id, {
+      notBefore: new Date(clock.now().getTime() + wait),
+      problem: 'paused',
+    });
+    return null;
+  }
+  if (wait > 0) await pace.sleep(wait);
+  // After the wait: it may be too late by now, or a nudge no longer wanted.
   if (isTooLate()) return fail(deps, delivery, 'too_late');
   const parcel = await courier.prepare(delivery);
   if (!parcel) return fail(deps, delivery, 'not_wanted');
-  await waitForSlot(deps);
-  // The wait may have been long, when the service asked everybody to pause.
-  if (isTooLate()) return fail(deps, delivery, 'too_late');
   // The attempt is written down before the call leaves, and after everything that can be done before it.
-  if (!(await claimDelivery(store, delivery.id, clock.now()))) return;
-  let outcome = await parcel.send();
-  for (let tried = 1; outcome.kind === 'refused' && tried < TRIES; tried += 1) {
-    await backOff(deps, outcome.retryAfterSeconds, tried);
-    if (isTooLate()) return fail(deps, delivery, 'too_late');
-    outcome = await parcel.send();
-  }
+  if (!(await claimDelivery(store, delivery.id, clock.now()))) return null;
+  const outcome = await parcel.send();
+  if (outcome.kind === 'refused') return outcome;
   await settle(deps, delivery, outcome);
+  return null;
 }
 
-async function waitForSlot({ store, pace, botId }: EngineDeps): Promise<void> {
-  const wait = await takeSendSlot(store, botId, pace.now());
-  if (wait > 0) await pace.sleep(wait);
-}
-
-async function backOff(
+/** Puts a refused message back in line: now after a short wait, or later when it was refused often or for long. */
+async function putBack(
   deps: EngineDeps,
-  retryAfterSeconds: number | undefined,
+  delivery: Delivery,
+  { problem, retryAfterSeconds }: Refused,
   tried: number,
 ): Promise<void> {
-  if (retryAfterSeconds === undefined) {
-    await deps.pace.sleep(1_000 * 2 ** (tried - 1));
-    return;
+  const { store, clock, pace, log } = deps;
+  const backOffMs = 1_000 * 2 ** (tried - 1);
+  if (retryAfterSeconds !== undefined) {
+    const until = new Date(pace.now().getTime() + retryAfterSeconds * 1_000);
+    await pauseSending(store, deps.botId, until);
+    log.warn({ seconds: retryAfterSeconds }, 'sending_paused');
   }
-  const until = new Date(deps.pace.now().getTime() + retryAfterSeconds * 1_000);
-  await pauseSending(deps.store, deps.botId, until);
-  deps.log.warn({ seconds: retryAfterSeconds }, 'sending_paused');
-  await waitForSlot(deps);
+  const isLast = tried === TRIES;
+  if (isLast) log.warn({ ledgerId: delivery.id, problem }, 'delivery_postponed');
+  const notBefore = new Date(clock.now().getTime() + (isLast ? POSTPONE_MS : 0));
+  await postponeDelivery(store, delivery.id, { notBefore, problem });
+  // A pause is waited out in the line that all senders share; only other refusals wait here.
+  if (retryAfterSeconds === undefined && !isLast) await pace.sleep(backOffMs);
 }
 
-async function settle(deps: EngineDeps, delivery: Delivery, outcome: Outcome): Promise<void> {
+async function settle(
+  deps: EngineDeps,
+  delivery: Delivery,
+  outcome: Exclude<Outcome, Refused>,
+): Promise<void> {
   const { store, log } = deps;
   const now = deps.clock.now();
   switch (outcome.kind) {
-    case 'sent':
-      return settleDelivery(
-        store,
-        delivery.id,
-        { status: 'sent', messageId: outcome.messageId },
-        now,
-      );
-    case 'refused':
-      log.warn({ ledgerId: delivery.id, problem: outcome.problem }, 'delivery_postponed');
-      return postponeDelivery(store, delivery.id, {
-        notBefore: new Date(now.getTime() + POSTPONE_MS),
-        problem: outcome.problem,
-      });
+    case 'sent': {
+      const { messageId } = outcome;
+      return settleDelivery(store, delivery.id, { status: 'sent', messageId }, now);
+    }
     case 'gone':
       await markUnreachable(store, delivery.chatId, now);
-      return fail(deps, delivery, outcome.problem);
+      await fail(deps, delivery, outcome.problem);
+      return;
     case 'rejected':
-      return fail(deps, delivery, outcome.problem);
-    case 'unknown':
-      log.warn({ ledgerId: delivery.id, problem: outcome.problem }, 'delivery_unknown');
-      return settleDelivery(
-        store,
-        delivery.id,
-        { status: 'unknown', problem: outcome.problem },
-        now,
-      );
+      await fail(deps, delivery, outcome.problem);
+      return;
+    case 'unknown': {
+      const { problem } = outcome;
+      log.warn({ ledgerId: delivery.id, problem }, 'delivery_unknown');
+      return settleDelivery(store, delivery.id, { status: 'unknown', problem }, now);
+    }
   }
 }
 
-async function fail(deps: EngineDeps, delivery: Delivery, problem: string): Promise<void> {
+/** Settles a message as failed; null, because nothing more is to be tried. */
+async function fail(deps: EngineDeps, delivery: Delivery, problem: string): Promise<null> {
   if (problem !== 'not_wanted') {
     deps.log.warn({ ledgerId: delivery.id, kind: delivery.kind, problem }, 'delivery_failed');
   }
   await settleDelivery(deps.store, delivery.id, { status: 'failed', problem }, deps.clock.now());
+  return null;
 }

@@ -23,22 +23,32 @@ export interface TickReport {
  * twice, late, or in two processes at once, with the same result.
  */
 export async function tick(deps: PlanDeps): Promise<TickReport> {
-  const swept = await sweep(deps);
-  const report = { evenings: 0, nudges: 0, digests: 0, failures: 0 };
-  const reminders = await planReminders(deps);
-  for (const schoolClass of await listRunningClasses(deps.store)) {
-    // One class with a fault must not cost the others their evening.
+  const report = { evenings: 0, reminders: 0, nudges: 0, digests: 0, failures: 0 };
+  const swept = { abandoned: 0, woken: 0 };
+  // One step or class with a fault must not cost the others their evening.
+  const guarded = async (fields: Readonly<Record<string, unknown>>, work: () => Promise<void>) => {
     try {
+      await work();
+    } catch (error) {
+      report.failures += 1;
+      deps.log.error({ ...fields, problem: problemOf(error) }, 'planning_failed');
+    }
+  };
+  await guarded({ step: 'sweep' }, async () => {
+    Object.assign(swept, await sweep(deps));
+  });
+  await guarded({ step: 'reminders' }, async () => {
+    report.reminders += await planReminders(deps);
+  });
+  for (const schoolClass of await listRunningClasses(deps.store)) {
+    await guarded({ classId: schoolClass.id }, async () => {
       const today = await classDayAt(deps.store, schoolClass, deps.clock.now());
       report.evenings += await planEvenings(deps, today);
       report.nudges += await planNudges(deps, today);
       report.digests += await planDigest(deps, today);
-    } catch (error) {
-      report.failures += 1;
-      deps.log.error({ classId: schoolClass.id, problem: problemOf(error) }, 'planning_failed');
-    }
+    });
   }
-  return { ...report, ...swept, reminders };
+  return { ...report, ...swept };
 }
 
 /** The kind of error only: a message may quote data. */

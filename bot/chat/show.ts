@@ -30,17 +30,24 @@ export async function sendScreen(deps: ChatDeps, chatId: number, screen: Screen)
  * message is gone, a new one is sent, so that a tap never ends in silence.
  */
 export async function editScreen(deps: ChatDeps, place: Place, screen: Screen): Promise<void> {
+  if (await changeScreen(deps, place, screen)) return;
+  await sendScreen(deps, place.chatId, screen);
+}
+
+/** Turns a message into a screen if it is still there; false when the person has deleted it. */
+export async function changeScreen(deps: ChatDeps, place: Place, screen: Screen): Promise<boolean> {
   try {
     if (screen.picture && !(await showsAlready(deps, place, screen.picture.hash))) {
       await editPicture(deps, place, screen);
     } else {
       await editWords(deps, place, screen);
     }
+    return true;
   } catch (error) {
     const problem = apiProblem(error);
-    if (problem.kind === 'not_modified') return;
-    if (problem.kind !== 'not_editable') throw error;
-    await sendScreen(deps, place.chatId, screen);
+    if (problem.kind === 'not_modified') return true;
+    if (problem.kind === 'not_editable') return false;
+    throw error;
   }
 }
 

@@ -1,8 +1,8 @@
-import { type EveningView, listCopies } from '../../db/index.ts';
+import { type EveningView, forgetCopy, listCopies } from '../../db/index.ts';
 import type { SchoolDay } from '../../drills/index.ts';
 import { apiProblem } from '../chat/api-error.ts';
 import type { Place } from '../chat/chat.ts';
-import { editScreen } from '../chat/show.ts';
+import { changeScreen } from '../chat/show.ts';
 import type { BotDeps } from '../deps.ts';
 import { copyScreen } from '../screens/evening-screen.ts';
 
@@ -22,7 +22,9 @@ export async function syncCopies(
     if (sameChat ? copy.messageId === current.messageId : whose === 'own') continue;
     try {
       const place = { ...copy, shown: { kind: 'unknown' } } as const;
-      await editScreen(deps, place, copyScreen(view, today, sameChat));
+      const changed = await changeScreen(deps, place, copyScreen(view, today, sameChat));
+      // Deleted by its owner. A new message would break the promise of one an evening.
+      if (!changed) await forgetCopy(deps.store, view.id, copy);
     } catch (error) {
       deps.log.warn({ eveningId: view.id, problem: apiProblem(error).kind }, 'copy_not_updated');
     }

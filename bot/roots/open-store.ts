@@ -5,15 +5,20 @@ import { lockFolder } from './folder-lock.ts';
 /** The database cannot be used; the message is one line that says what to do. */
 export class DatabaseUnavailable extends Error {}
 
-/** Opens the server named by DATABASE_URL, or the embedded database in the data folder. */
+/**
+ * Opens the server named by DATABASE_URL, or the embedded database in the data folder. `tidy` may put the folder in order
+ * before the embedded database is opened, while nobody else can be using it.
+ */
 export async function openStore(
   config: { databaseUrl: string | undefined; dataDir: string },
   log: Log,
+  tidy: (folder: string) => Promise<void> = async () => {},
 ): Promise<OpenStore> {
   const onEngineError = (error: Error) => log.error({ problem: error.name }, 'engine_error');
   if (config.databaseUrl) return openServerOrSay(config.databaseUrl, onEngineError);
   const release = await lockFolder(config.dataDir, process.pid);
   try {
+    await tidy(config.dataDir);
     const store = await openEmbedded(join(config.dataDir, 'database'), onEngineError);
     const close = async () => {
       await store.close();

@@ -14,7 +14,7 @@ export async function runLive(config: Config & { mode: 'live' }, log: Log): Prom
   const store = await openStore({ ...config, dataDir: join(config.dataDir, 'live') }, log);
   try {
     const app = await createApp({ store, clock, log, pace: realPace, token, apiRoot });
-    await claimStore(store, Number(token.split(':')[0]), clock.now());
+    await claimStore(store, Number(token.split(':')[0]));
     const invite = (await hasTeachers(store)) ? null : await issueTeacherInvite(store, clock.now());
     return {
       app,

@@ -7,6 +7,7 @@ import { machineClock, movableClock, realPace } from './clocks.ts';
 import type { Config } from './config.ts';
 import { type App, createApp } from './create-app.ts';
 import { loadDemoClass } from './demo-class.ts';
+import { clearHalfLoaded, noteDemoLoaded } from './demo-marker.ts';
 import { openStore } from './open-store.ts';
 import { readLead, rehearsalControl, saveLead } from './rehearsal-control.ts';
 import type { Service } from './service.ts';
@@ -27,14 +28,14 @@ export async function runRehearsal(
   const start = config.clockStart?.getTime() ?? machineNow + (await readLead(leadFile));
   const clock = movableClock(new Date(start));
   const save = () => saveLead(leadFile, clock.now().getTime() - machineClock.now().getTime());
-  const store = await openStore({ ...config, dataDir: folder }, log);
+  const store = await openStore({ ...config, dataDir: folder }, log, clearHalfLoaded);
   let app: App | undefined;
   const work = async () => {
     await app?.engine.tick();
     await app?.engine.drain();
   };
   try {
-    await claimStore(store, REHEARSAL_BOT, clock.now());
+    await claimStore(store, REHEARSAL_BOT);
     const rehearsal = await startRehearsal({
       port: config.port,
       token: TOKEN,
@@ -53,6 +54,7 @@ export async function runRehearsal(
       const { settle } = app;
       await loadDemoClass({ store, clock, client, zone, settle });
     }
+    await noteDemoLoaded(folder);
     const running = app;
     return {
       app: running,
@@ -60,8 +62,9 @@ export async function runRehearsal(
       stop: async () => {
         await running.stop();
         await save();
-        await rehearsal.close();
+        // The senders stop before the service they send to, or their last calls would end as `unknown`.
         await store.close();
+        await rehearsal.close();
       },
     };
   } catch (error) {

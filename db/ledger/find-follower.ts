@@ -1,18 +1,19 @@
 import { and, eq } from 'drizzle-orm';
 import type { Store } from '../connection/db.ts';
-import { ledger } from '../schema/index.ts';
+import { LEDGER_KINDS, ledger } from '../schema/index.ts';
 import type { LedgerKind } from './owe.ts';
 
-/** Messages that come one after the other in the same chat. */
-const FOLLOWERS: Partial<Record<LedgerKind, LedgerKind>> = {
-  digest: 'digest_picture',
-  digest_picture: 'digest_table',
+/** Which message a message waits for. */
+export const AFTER: Partial<Record<LedgerKind, LedgerKind>> = {
+  digest_picture: 'digest',
+  digest_table: 'digest_picture',
 };
 
-/** The message that waits for this one, if it is still waiting. */
+/** The message that waits for this one, once this one has ended, however it ended. */
 export async function findFollower(store: Store, ledgerId: string): Promise<string | null> {
   const [first] = await store.db.select().from(ledger).where(eq(ledger.id, ledgerId));
-  const kind = first && FOLLOWERS[first.kind];
+  if (!first || first.status === 'planned' || first.status === 'attempting') return null;
+  const kind = LEDGER_KINDS.find((each) => AFTER[each] === first.kind);
   if (!kind) return null;
   const [next] = await store.db
     .select({ id: ledger.id })

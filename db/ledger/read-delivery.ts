@@ -12,7 +12,6 @@ export interface Delivery {
   readonly classId: string;
   readonly day: SchoolDay;
   readonly eveningId: string | null;
-  readonly recipientId: string;
   readonly chatId: number;
   readonly expiresAt: Date;
   readonly notBefore: Date;
@@ -28,13 +27,12 @@ export async function readDelivery(store: Store, ledgerId: string): Promise<Deli
     .where(eq(ledger.id, ledgerId));
   const chatId = row?.helperChat ?? row?.teacherChat;
   if (row?.ledger.status !== 'planned' || !chatId) return null;
-  const { id, kind, classId, eveningId, recipientId, expiresAt, notBefore } = row.ledger;
+  const { id, kind, classId, eveningId, expiresAt, notBefore } = row.ledger;
   return {
     id,
     kind,
     classId,
     eveningId,
-    recipientId,
     chatId,
     expiresAt,
     notBefore,

@@ -40,7 +40,7 @@ export async function settleDelivery(
     );
 }
 
-/** Puts a message that surely did not arrive back in line, not before `notBefore`. */
+/** Puts a message that surely did not arrive, or has not left yet, back in line, not before `notBefore`. */
 export async function postponeDelivery(
   store: Store,
   ledgerId: string,
@@ -49,7 +49,7 @@ export async function postponeDelivery(
   await store.db
     .update(ledger)
     .set({ status: 'planned', ...input })
-    .where(and(eq(ledger.id, ledgerId), eq(ledger.status, 'attempting')));
+    .where(and(eq(ledger.id, ledgerId), inArray(ledger.status, ['planned', 'attempting'])));
 }
 
 /** Calls attempts that began before `before` and never ended `unknown`: the process died, or the answer was lost. */

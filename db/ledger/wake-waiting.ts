@@ -1,11 +1,14 @@
-import { and, eq, inArray, lt, lte } from 'drizzle-orm';
+import { and, eq, inArray, lt, lte, not, or, sql } from 'drizzle-orm';
+import { alias } from 'drizzle-orm/pg-core';
 import type { Store } from '../connection/db.ts';
 import { inTransaction } from '../connection/transaction.ts';
 import { ledger } from '../schema/index.ts';
+import { AFTER } from './find-follower.ts';
 
 /**
- * Enqueues again what has been waiting since before `enqueuedBefore`: a job can be lost with the process that held it, the
- * row cannot. Returns how many.
+ * Enqueues again what is waiting without a job: rows put back in line whose time has come, and rows enqueued before
+ * `enqueuedBefore`, because a job can be lost with the process that held it while the row cannot. A row that waits for another
+ * message is left to that one. Returns how many.
  */
 export async function wakeWaiting(
   store: Store,
@@ -19,7 +22,8 @@ export async function wakeWaiting(
         and(
           eq(ledger.status, 'planned'),
           lte(ledger.notBefore, input.now),
-          lt(ledger.enqueuedAt, input.enqueuedBefore),
+          or(lt(ledger.enqueuedAt, input.enqueuedBefore), lt(ledger.enqueuedAt, ledger.notBefore)),
+          not(waitsForAnother(inner)),
         ),
       )
       .limit(5_000)
@@ -35,4 +39,25 @@ export async function wakeWaiting(
     );
     return rows.length;
   });
+}
+
+/** Whether the message that comes before this one in the same chat has not ended yet. */
+function waitsForAnother({ db }: Store) {
+  const before = alias(ledger, 'before');
+  const pairs = Object.entries(AFTER).map(
+    ([kind, first]) => sql`(${ledger.kind} = ${kind} and ${before.kind} = ${first})`,
+  );
+  const open = db
+    .select({ one: sql`1` })
+    .from(before)
+    .where(
+      and(
+        eq(before.subjectId, ledger.subjectId),
+        eq(before.day, ledger.day),
+        eq(before.recipientId, ledger.recipientId),
+        inArray(before.status, ['planned', 'attempting']),
+        or(...pairs),
+      ),
+    );
+  return sql`exists ${open}`;
 }

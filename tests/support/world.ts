@@ -44,6 +44,7 @@ export async function openWorld(options: WorldOptions): Promise<World> {
   let instant = new Date(options.start);
   const clock = { now: () => instant };
   const store = await (options.backend ?? embedded).open();
+  const pace = impatientPace();
   const logged: LogLine[] = [];
   const rehearsal = await startRehearsal({
     port: 0,
@@ -63,7 +64,7 @@ export async function openWorld(options: WorldOptions): Promise<World> {
     createApp({
       store,
       clock,
-      pace: impatientPace(),
+      pace,
       log: recordingLog(logged),
       token: TOKEN,
       apiRoot: rehearsal.apiRoot,
@@ -78,7 +79,10 @@ export async function openWorld(options: WorldOptions): Promise<World> {
     logged,
     now: clock.now,
     goTo: async (target) => {
+      const before = instant;
       instant = new Date(target);
+      // Real time passes as well.
+      await pace.sleep(Math.max(0, instant.getTime() - before.getTime()));
       await app.engine.tick();
       await app.settle();
     },
@@ -94,12 +98,10 @@ export async function openWorld(options: WorldOptions): Promise<World> {
 /** Time for the sending rate: waiting moves it on at once, so that nobody waits. */
 export function impatientPace() {
   let now = Date.UTC(2026, 0, 1);
-  return {
-    now: () => new Date(now),
-    sleep: async (milliseconds: number) => {
-      now += milliseconds;
-    },
+  const sleep = async (milliseconds: number) => {
+    now += milliseconds;
   };
+  return { now: () => new Date(now), sleep };
 }
 
 function recordingLog(lines: LogLine[]): Log {

@@ -1,0 +1,23 @@
+import { afterEach, expect, it } from 'vitest';
+import { FRIDAY, openQuickStage, type QuickStage } from '../support/quick-stage.ts';
+import { readTable, runSql } from '../support/raw-rows.ts';
+
+let stage: QuickStage;
+
+afterEach(() => stage.world.close());
+
+it('a class with a fault costs no other class its evening, and is counted and logged', async () => {
+  stage = await openQuickStage();
+  const { store, app } = stage.world;
+  await runSql(
+    store,
+    `insert into class select gen_random_uuid(), 'Heron class', 'Mars/Base', weekdays, evening_time, nudge_time,
+       digest_weekday, digest_time, times_since, digest_since, created_at, null from class limit 1`,
+  );
+  await stage.world.goTo(FRIDAY.evening);
+  expect(await stage.received()).toEqual([1, 1, 1]);
+  expect((await app.engine.tick()).failures).toBe(1);
+  const faulty = (await readTable(store, 'class')).find((row) => row.zone === 'Mars/Base');
+  const logged = stage.world.logged.filter((line) => line.event === 'planning_failed');
+  expect(new Set(logged.map((line) => line.fields.classId))).toEqual(new Set([faulty?.id]));
+});
