@@ -3,13 +3,14 @@ import {
   type Delivery,
   findFollower,
   markUnreachable,
+  type Outcome,
   pauseSending,
   postponeDelivery,
   readDelivery,
   settleDelivery,
   takeSendSlot,
 } from '../db/index.ts';
-import type { EngineDeps, Outcome } from './ports.ts';
+import type { EngineDeps } from './ports.ts';
 
 /** How often a message that surely did not arrive is tried in a row before it goes back in line. */
 const TRIES = 5;

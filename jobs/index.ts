@@ -1,4 +1,4 @@
 export { startCron } from './cron.ts';
 export { createEngine, type Engine } from './engine.ts';
-export type { Courier, EngineDeps, Outcome, Pace, Parcel, PlanDeps } from './ports.ts';
+export type { EngineDeps, Pace, PlanDeps } from './ports.ts';
 export type { TickReport } from './tick.ts';

@@ -1,9 +1,12 @@
 import { setImmediate as networkTurn } from 'node:timers/promises';
 import type { Api } from 'grammy';
 import {
+  type Courier,
   type Delivery,
   getRunningClass,
   localTimeAt,
+  type Outcome,
+  type Parcel,
   readEvening,
   type SchoolClass,
 } from '../../db/index.ts';
@@ -16,23 +19,11 @@ import { eveningScreen, type Occasion } from '../screens/evening-screen.ts';
 import { eveningStep } from '../screens/evening-step.ts';
 import { digest } from '../texts/digest.ts';
 
-/** How a call ended; the delivery engine's own words for it (see jobs/ports). */
-type Outcome =
-  | { readonly kind: 'sent'; readonly messageId: number }
-  | { readonly kind: 'refused'; readonly problem: string; readonly retryAfterSeconds?: number }
-  | { readonly kind: 'gone' | 'rejected' | 'unknown'; readonly problem: string };
-
-interface Parcel {
-  send(): Promise<Outcome>;
-}
-
 /**
  * Makes messages of what is owed: evenings, nudges and reminders to helpers, digests to teachers. Everything that can fail
  * without the network (reading, composing, drawing) happens before a parcel is handed out.
  */
-export function createCourier(deps: BotDeps): {
-  prepare(delivery: Delivery): Promise<Parcel | null>;
-} {
+export function createCourier(deps: BotDeps): Courier {
   return {
     prepare: async (delivery) => {
       switch (delivery.kind) {
