@@ -1,4 +1,4 @@
-import { Bot, type Context } from 'grammy';
+import { Bot, BotError, type Context } from 'grammy';
 import type { Update, UserFromGetMe } from 'grammy/types';
 import { AppError, markReachable, markUnreachable } from '../db/index.ts';
 import { unpack } from './callback/codec.ts';
@@ -15,7 +15,7 @@ import { lines } from './texts/words.ts';
 export interface UpdateHandler {
   /** Handles an update. Rejects when something unforeseen went wrong; the inbox then tries again. */
   handle(update: Update): Promise<void>;
-  /** Tells the person behind an update that it is our fault, after the last try. */
+  /** Tells the person behind an update that it is our fault, after the last try. Rejects when they could not be told. */
   apologise(update: Update): Promise<void>;
 }
 
@@ -36,7 +36,14 @@ export function createBot(
     await deps.api.sendMessage(ctx.chat.id, privateOnly().text);
   });
   return {
-    handle: (update) => bot.handleUpdate(update),
+    handle: async (update) => {
+      try {
+        await bot.handleUpdate(update);
+      } catch (error) {
+        // The framework wraps whatever a handler throws.
+        throw error instanceof BotError ? error.error : error;
+      }
+    },
     apologise: (update) => apologise(deps, update),
   };
 }
@@ -85,6 +92,7 @@ async function answerText(deps: BotDeps, ctx: Context): Promise<void> {
 }
 
 async function apologise(deps: BotDeps, update: Update): Promise<void> {
+  // A tap has been answered at its first failure, and could not be any more: it is told by a message too.
   const chatId = update.message?.chat.id ?? update.callback_query?.from.id;
   if (chatId !== undefined) await deps.api.sendMessage(chatId, OUR_FAULT);
 }

@@ -26,7 +26,8 @@ export {
   timeOfDayFrom,
 } from './calendar/time-of-day.ts';
 export { decideNudge, type NudgeDecision, type NudgeState } from './digest/nudge.ts';
-export { type EveningStatus, silentRun } from './digest/silent-run.ts';
+export { ENOUGH_ASKED } from './digest/propose-step.ts';
+export { type EveningStatus, SILENCE_DAYS, silentRun } from './digest/silent-run.ts';
 export { summariseWeek } from './digest/summarise-week.ts';
 export type {
   Call,

@@ -1,8 +1,6 @@
 import cron from 'node-cron';
-import type { Log } from '../db/index.ts';
+import { type Log, problemOf } from '../db/index.ts';
 import type { Engine } from './engine.ts';
-
-import { problemOf } from './tick.ts';
 
 /**
  * Calls the engine's tick each minute until stopped, then `after`. A tick still running is not overtaken. The zone only says

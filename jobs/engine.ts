@@ -1,7 +1,8 @@
+import { problemOf } from '../db/index.ts';
 import { deliver } from './deliver.ts';
 import type { EngineDeps } from './ports.ts';
 import { recover } from './sweep.ts';
-import { problemOf, type TickReport, tick } from './tick.ts';
+import { type TickReport, tick } from './tick.ts';
 
 /** The clock and the sender of one process. */
 export interface Engine {

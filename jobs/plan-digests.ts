@@ -20,13 +20,13 @@ export async function planDigest(deps: PlanDeps, today: ClassDay): Promise<numbe
   return oweDigest(deps.store, { classId: schoolClass.id, day, expiresAt, now });
 }
 
-/** The newest day whose digest time has passed since the class was made, if it is recent enough to be sent. */
+/** The newest day whose digest time has passed since that time was set, if it is recent enough to be sent. */
 function latestDigestDay(schoolClass: SchoolClass, today: SchoolDay, now: Date): SchoolDay | null {
   for (let back = 0; back <= LATE_DAYS; back += 1) {
     const day = addDays(today, -back);
     if (weekdayOf(day) !== schoolClass.digestWeekday) continue;
     const at = instantAt(day, schoolClass.digestTime, schoolClass.zone);
-    if (at <= now && at > schoolClass.createdAt) return day;
+    if (at <= now && at > schoolClass.digestSince) return day;
   }
   return null;
 }

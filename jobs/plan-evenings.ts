@@ -34,8 +34,8 @@ export async function planEvenings(deps: PlanDeps, today: ClassDay): Promise<num
   let owed = 0;
   for (const child of due) {
     const dueAt = instantAt(day, child.eveningTime, schoolClass.zone);
-    // A plan counts from the next evening on: one put in force after tonight's time has come waits for tomorrow.
-    if (plan.since > dueAt) continue;
+    // What is changed or joined after tonight's time has come counts from the next evening on, and so does a plan.
+    if (plan.since > dueAt || child.since > dueAt) continue;
     owed += await planEvening(deps.store, {
       childId: child.id,
       classId: schoolClass.id,

@@ -6,12 +6,10 @@ import {
   oweAgain,
   storedTime,
 } from '../db/index.ts';
-import { addDays, decideNudge, silentRun } from '../drills/index.ts';
+import { addDays, decideNudge, SILENCE_DAYS, silentRun } from '../drills/index.ts';
 import type { ClassDay } from './class-day.ts';
 import type { PlanDeps } from './ports.ts';
 
-/** How far back silence is followed, in days: two school weeks and a break between them. */
-const LOOK_BACK_DAYS = 28;
 const GAP_MS = CLASS_LIMITS.nudgeGapMinutes * 60_000;
 
 /**
@@ -25,7 +23,7 @@ export async function planNudges(deps: PlanDeps, today: ClassDay): Promise<numbe
   if (!today.isSchoolDay || now < nudgeAt || now >= today.quietAt) return 0;
   const latest = instantAt(day, storedTime(CLASS_LIMITS.nudgeTo), schoolClass.zone);
   const candidates = (
-    await listNudgeCandidates(deps.store, { classId: schoolClass.id, day })
+    await listNudgeCandidates(deps.store, { classId: schoolClass.id, day, now })
   ).filter((candidate) => {
     const earliest = candidate.plannedAt.getTime() + GAP_MS;
     return earliest <= now.getTime() && earliest <= latest.getTime();
@@ -33,7 +31,7 @@ export async function planNudges(deps: PlanDeps, today: ClassDay): Promise<numbe
   if (candidates.length === 0) return 0;
   const past = await listPastEvenings(deps.store, {
     classId: schoolClass.id,
-    from: addDays(day, -LOOK_BACK_DAYS),
+    from: addDays(day, -SILENCE_DAYS),
     before: day,
   });
   let owed = 0;

@@ -2,7 +2,8 @@ import type { Clock, Courier, Log, Store } from '../db/index.ts';
 
 /** Real time, for the rate at which messages leave: moving the school's clock does not make the network faster. */
 export interface Pace extends Clock {
-  sleep(milliseconds: number): Promise<void>;
+  /** Ends after this long, or once the signal says so. */
+  sleep(milliseconds: number, signal?: AbortSignal): Promise<void>;
 }
 
 /** What the planners need. */

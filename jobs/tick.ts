@@ -1,4 +1,4 @@
-import { listRunningClasses } from '../db/index.ts';
+import { listRunningClasses, problemOf } from '../db/index.ts';
 import { classDayAt } from './class-day.ts';
 import { planDigest } from './plan-digests.ts';
 import { planEvenings } from './plan-evenings.ts';
@@ -49,9 +49,4 @@ export async function tick(deps: PlanDeps): Promise<TickReport> {
     });
   }
   return { ...report, ...swept };
-}
-
-/** The kind of error only: a message may quote data. */
-export function problemOf(error: unknown): string {
-  return error instanceof Error ? error.name : typeof error;
 }

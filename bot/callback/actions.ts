@@ -26,13 +26,16 @@ export const ACTIONS = {
   // A class.
   openClass: { tag: 'oc', fields: { classId: id } },
   times: { tag: 'tm', fields: { classId: id } },
-  schoolDay: { tag: 'wd', fields: { classId: id, weekday: int } },
+  /** `on` is what the day shall be, 0 or 1, so that a tap that comes twice turns the day once. */
+  schoolDay: { tag: 'sc', fields: { classId: id, weekday: int, on: int } },
   digestDay: { tag: 'dd', fields: { classId: id, weekday: int } },
   askFor: { tag: 'as', fields: { classId: id, what: word } },
   children: { tag: 'ch', fields: { classId: id } },
-  missingLinks: { tag: 'ml', fields: { classId: id } },
+  askLinks: { tag: 'la', fields: { classId: id } },
+  /** `slips` is how many the class was ever given, so that a tap that comes twice makes one list. */
+  makeLinks: { tag: 'lm', fields: { classId: id, slips: word } },
   pickChild: { tag: 'pc', fields: { classId: id } },
-  childLink: { tag: 'cl', fields: { classId: id, number: int } },
+  childLink: { tag: 'ln', fields: { classId: id, number: int, slips: word } },
   breaks: { tag: 'br', fields: { classId: id } },
   removeBreak: { tag: 'rb', fields: { classId: id, index: int, first: word } },
   book: { tag: 'bk', fields: { classId: id } },
@@ -52,6 +55,9 @@ export const ACTIONS = {
   string,
   { tag: string; fields: Record<string, Field<string> | Field<number>> }
 >;
+
+/** Tags that buttons of earlier releases carry. They are never used again. */
+export const RETIRED_TAGS: readonly string[] = ['cl', 'ml', 'wd'];
 
 type Actions = typeof ACTIONS;
 type ValueOf<F> = F extends Field<infer T> ? T : never;

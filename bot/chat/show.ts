@@ -1,13 +1,31 @@
+import { GrammyError } from 'grammy';
 import type { InlineKeyboardMarkup } from 'grammy/types';
-import { findFile } from '../../db/index.ts';
+import { findFile, problemOf } from '../../db/index.ts';
 import type { Screen } from '../screens/screen.ts';
 import { lines } from '../texts/words.ts';
-import { type ApiProblem, apiProblem } from './api-error.ts';
+import { apiProblem } from './api-error.ts';
 import type { ChatDeps, Place } from './chat.ts';
-import { callWithPicture } from './upload.ts';
+import { callWithPicture, PaintError } from './upload.ts';
 
-/** Sends a screen as a new message. A picture that cannot be drawn or sent is replaced by its words. */
-export async function sendScreen(deps: ChatDeps, chatId: number, screen: Screen): Promise<number> {
+/**
+ * Sends a screen as a new message to somebody who has just done something. When no answer comes, the message may have arrived:
+ * that is logged, and what follows goes on, since a handler that is run again would send everything twice.
+ */
+export async function sendScreen(deps: ChatDeps, chatId: number, screen: Screen): Promise<void> {
+  try {
+    await postScreen(deps, chatId, screen);
+  } catch (error) {
+    const { kind } = apiProblem(error);
+    if (kind !== 'unknown') throw error;
+    deps.log.warn({ problem: kind }, 'reply_lost');
+  }
+}
+
+/**
+ * Sends a screen as a new message and returns its id; every failure is the caller's. A picture that cannot be drawn or is
+ * refused is replaced by its words.
+ */
+export async function postScreen(deps: ChatDeps, chatId: number, screen: Screen): Promise<number> {
   const { picture } = screen;
   const reply_markup = keyboard(screen);
   if (picture) {
@@ -94,11 +112,20 @@ async function editWords(deps: ChatDeps, place: Place, screen: Screen): Promise<
   }
 }
 
-/** Lets an error through unless it is about the picture itself. Logged once; the family sees the words instead. */
+/**
+ * Lets an error through unless it is about the picture itself, drawn badly or refused by the service; anything else may have
+ * struck after the picture arrived. Logged once; the family sees the words instead.
+ */
 function orElseWords(deps: ChatDeps, error: unknown): void {
-  const problem: ApiProblem = apiProblem(error);
-  if (problem.kind !== 'rejected') throw error;
-  deps.log.warn({ problem: problem.code }, 'picture_replaced_by_words');
+  const problem = pictureProblem(error);
+  if (problem === null) throw error;
+  deps.log.warn({ problem }, 'picture_replaced_by_words');
+}
+
+function pictureProblem(error: unknown): string | null {
+  if (error instanceof PaintError) return problemOf(error.cause);
+  const problem = apiProblem(error);
+  return error instanceof GrammyError && problem.kind === 'rejected' ? problem.code : null;
 }
 
 function inWords(screen: Screen): Screen['text'] {

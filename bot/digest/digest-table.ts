@@ -1,6 +1,5 @@
-import { STRANDS, strandTitle, type WeekSummary } from '../../drills/index.ts';
-import { DAY_WORDS } from '../texts/digest.ts';
-import { shortDate } from '../texts/words.ts';
+import { STRANDS, type WeekSummary } from '../../drills/index.ts';
+import { DAY_WORDS, tableHeader } from '../texts/digest.ts';
 
 /** Tells spreadsheet programs that the bytes are UTF-8; without it they garble names. */
 const BYTE_ORDER_MARK = '\ufeff';
@@ -11,17 +10,7 @@ const BYTE_ORDER_MARK = '\ufeff';
  */
 export function digestTable(summary: WeekSummary): string {
   const strands = STRANDS.filter((strand) => summary.strands.some((row) => row.strand === strand));
-  const header = [
-    'number',
-    'nickname',
-    ...summary.days.map(shortDate),
-    'days practised',
-    ...strands.flatMap((strand) => [
-      `${strandTitle(strand)} right`,
-      `${strandTitle(strand)} asked`,
-    ]),
-    'pages',
-  ];
+  const header = tableHeader(summary.days, strands);
   const rows = summary.children.map((child) => [
     child.number,
     child.nickname,

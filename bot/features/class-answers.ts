@@ -91,7 +91,7 @@ async function change(
   scope: TeacherScope,
   changes: Partial<ClassSettings>,
 ): Promise<boolean> {
-  await updateClass(message.deps.store, scope, changes);
+  await updateClass(message.deps.store, scope, { changes, now: message.deps.clock.now() });
   await saved(message, scope);
   return true;
 }

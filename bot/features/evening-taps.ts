@@ -19,6 +19,7 @@ import {
 import { minutesOf, timeOfDayFrom } from '../../drills/index.ts';
 import { eveningScreen, fixScreen, pagesScreen } from '../screens/evening-screen.ts';
 import { errorText } from '../texts/errors.ts';
+import { tooLateToRemind } from '../texts/family.ts';
 import { syncCopies } from './sync-copies.ts';
 import type { Tap, TapHandlers } from './tap.ts';
 
@@ -145,11 +146,7 @@ async function remindMeLater(tap: Tap, { evening }: { evening: string }): Promis
   const latest = minutesOf(storedTime(CLASS_LIMITS.nudgeTo));
   const minutes = minutesOf(time) + LATER_MINUTES;
   if (view.day === day && minutes > latest) {
-    await tap.answer(
-      `It is ${time} already: no reminder after ${timeOfDayFrom(latest)}. Start whenever it suits tonight.`,
-      'alert',
-    );
-    return;
+    return tap.answer(tooLateToRemind(time, timeOfDayFrom(latest)), 'alert');
   }
   const at = new Date(now.getTime() + LATER_MINUTES * 60_000);
   await act(tap, evening, (own) => remindLater(deps.store, own, { at, now }));

@@ -42,7 +42,8 @@ export async function timeCommand(message: Typed, value: string): Promise<void> 
     message.reply(texts.badTime(value, CLASS_LIMITS.eveningFrom, CLASS_LIMITS.eveningTo));
   if (!time) return refuse();
   try {
-    await setEveningTime(message.deps.store, { helperId: family.helperId, time });
+    const now = message.deps.clock.now();
+    await setEveningTime(message.deps.store, { helperId: family.helperId, time, now });
   } catch (error) {
     if (error instanceof AppError && error.code === 'invalid') return refuse();
     throw error;

@@ -4,7 +4,7 @@ import type { Action } from '../callback/actions.ts';
 import { type Place, shownIn } from '../chat/chat.ts';
 import { editScreen } from '../chat/show.ts';
 import type { BotDeps } from '../deps.ts';
-import { errorText } from '../texts/errors.ts';
+import { errorText, TRYING_AGAIN } from '../texts/errors.ts';
 import { answerOnce } from './answer-once.ts';
 import { routeTap } from './route-tap.ts';
 import type { Tap } from './tap.ts';
@@ -35,7 +35,11 @@ export async function onTap(deps: BotDeps, incoming: IncomingTap): Promise<void>
     if (incoming.chatId !== incoming.userId) throw new AppError('not_found', 'message');
     await routeTap(tap, incoming.action);
   } catch (error) {
-    if (!(error instanceof AppError)) throw error;
+    if (!(error instanceof AppError)) {
+      // The next try may come too late to answer the tap.
+      await answer(TRYING_AGAIN);
+      throw error;
+    }
     // Ids and codes only: who tapped what they should not is an event, not a name.
     const { code, what } = error;
     deps.log.warn(

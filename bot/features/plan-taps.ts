@@ -27,6 +27,7 @@ import { lines } from '../texts/words.ts';
 import { readHome } from './class-home.ts';
 import type { Tap, TapHandlers } from './tap.ts';
 import { teacherScope } from './teacher-scope.ts';
+import { turn } from './turn.ts';
 
 /** Everything a teacher can tap about the week plan. Changes are kept as a draft until "Use". */
 export const planTaps: TapHandlers<
@@ -96,16 +97,6 @@ async function use(tap: Tap, { classId }: { classId: string }): Promise<void> {
   await tap.answer(planInUse().text);
   const home = await readHome(store, scope);
   await tap.show({ ...home, text: lines(planInUse(), '', home.text) });
-}
-
-async function turn(
-  tap: Tap,
-  classId: string,
-  read: (scope: TeacherScope) => Promise<Screen>,
-): Promise<void> {
-  const screen = await read(await teacherScope(tap.deps.store, tap.userId, classId));
-  await tap.answer();
-  await tap.show(screen);
 }
 
 /** The draft, or the plan in use while nothing is changed. */

@@ -2,6 +2,7 @@ import type { Action, ActionKind } from '../callback/actions.ts';
 import { classTaps } from './class-taps.ts';
 import { eveningTaps } from './evening-taps.ts';
 import { joinTaps } from './join-taps.ts';
+import { linkTaps } from './link-taps.ts';
 import { planTaps } from './plan-taps.ts';
 import type { Tap, TapHandlers } from './tap.ts';
 
@@ -10,6 +11,7 @@ const handlers: TapHandlers<ActionKind> = {
   ...joinTaps,
   ...eveningTaps,
   ...classTaps,
+  ...linkTaps,
   ...planTaps,
 };
 

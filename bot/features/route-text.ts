@@ -9,16 +9,6 @@ import { newClassCommand, newClassTitle, newClassZone } from './new-class.ts';
 import type { Typed } from './say.ts';
 import { startCommand } from './start-command.ts';
 
-/** Commands as people see them in the chat's menu. */
-export const COMMANDS = [
-  { command: 'today', description: 'Today’s drill again' },
-  { command: 'time', description: 'Another evening time: /time 18:15' },
-  { command: 'class', description: 'Teachers: your class' },
-  { command: 'newclass', description: 'Teachers: make a class' },
-  { command: 'stop', description: 'Stop all messages' },
-  { command: 'help', description: 'What this bot does' },
-] as const;
-
 /** Hands a typed message to its command, to the question it answers, or to help. Nobody is left without a reply. */
 export async function routeText(message: Typed): Promise<void> {
   const [, command, rest = ''] = /^\/([a-z]+)(?:@\w+)?\s*([\s\S]*)$/i.exec(message.text) ?? [];

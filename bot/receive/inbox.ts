@@ -4,11 +4,18 @@ import {
   type Clock,
   claimUpdates,
   finishUpdate,
+  HANDLER_TRIES,
   type Log,
-  MAX_TRIES,
+  nextTryAt,
+  problemOf,
   retryUpdate,
+  returnAbandoned,
+  returnUpdates,
   type Store,
+  setAsideUpdate,
 } from '../../db/index.ts';
+import { apiProblem } from '../chat/api-error.ts';
+import { LostSend } from '../chat/lost-send.ts';
 import type { UpdateHandler } from '../create-bot.ts';
 
 /** People whose updates are handled at the same time. One person's are handled in order. */
@@ -16,6 +23,9 @@ const LANES = 8;
 const BATCH = 100;
 /** A handler that has not ended by then has died with its process. */
 const ABANDONED_MS = 60_000;
+/** Until the next try after the first failure, the second, and every later one: trouble with a network or a database lasts. */
+const WAITS_MS: readonly number[] = [5_000, 30_000];
+const LONGEST_WAIT_MS = 120_000;
 
 /** What the inbox worker needs. */
 export interface InboxDeps {
@@ -26,18 +36,28 @@ export interface InboxDeps {
   readonly handler: UpdateHandler;
 }
 
-/** Handles everything that waits in the inbox and returns how many updates that were. */
-export async function drainInbox(deps: InboxDeps): Promise<number> {
-  let handled = 0;
-  for (;;) {
+/** What a look into the inbox came to: how many updates were taken, and when the next try of a failed one is due, if any is. */
+export interface Drained {
+  readonly handled: number;
+  readonly nextAt: Date | null;
+}
+
+/** Takes up at once what an earlier process left in the middle. Once, before the first drain. */
+export async function resumeInbox({ store, log, botId }: InboxDeps): Promise<void> {
+  const updates = await returnAbandoned(store, botId);
+  if (updates > 0) log.info({ updates }, 'inbox_resumed');
+}
+
+/** Handles everything in the inbox that is due. */
+export async function drainInbox(deps: InboxDeps): Promise<Drained> {
+  const { store, botId } = deps;
+  for (let handled = 0; ; ) {
     const now = deps.clock.now();
-    const claimed = await claimUpdates(deps.store, {
-      botId: deps.botId,
-      abandonedBefore: new Date(now.getTime() - ABANDONED_MS),
-      limit: BATCH,
-      now,
-    });
-    if (claimed.length === 0) return handled;
+    const abandonedBefore = new Date(now.getTime() - ABANDONED_MS);
+    const claimed = await claimUpdates(store, { botId, abandonedBefore, limit: BATCH, now });
+    if (claimed.length === 0) {
+      return { handled, nextAt: await nextTryAt(store, { botId, after: now }) };
+    }
     await handleByPerson(deps, claimed);
     handled += claimed.length;
   }
@@ -51,33 +71,72 @@ async function handleByPerson(deps: InboxDeps, updates: readonly ClaimedUpdate[]
   }
   const waiting = [...people.values()];
   const lane = async () => {
-    for (let own = waiting.shift(); own; own = waiting.shift()) {
-      for (const update of own) await handleOne(deps, update);
-    }
+    for (let own = waiting.shift(); own; own = waiting.shift()) await handleInOrder(deps, own);
   };
   await Promise.all(Array.from({ length: LANES }, lane));
 }
 
-async function handleOne(deps: InboxDeps, claimed: ClaimedUpdate): Promise<void> {
-  const key = { botId: deps.botId, updateId: claimed.updateId };
-  // Stored as it came from the service; grammY itself treats every update so.
-  const update = claimed.payload as Update;
+/** One person's updates, until one has to wait: a later tap must not overtake it. */
+async function handleInOrder(deps: InboxDeps, own: readonly ClaimedUpdate[]): Promise<void> {
   try {
-    await deps.handler.handle(update);
-    await finishUpdate(deps.store, key, deps.clock.now());
+    for (const [place, update] of own.entries()) {
+      if (await handleOne(deps, update)) continue;
+      const updateIds = own.slice(place + 1).map((later) => later.updateId);
+      return await returnUpdates(deps.store, { botId: deps.botId, updateIds });
+    }
   } catch (error) {
-    const last = claimed.tries >= MAX_TRIES;
-    const problem = error instanceof Error ? error.name : typeof error;
-    deps.log.error({ updateId: claimed.updateId, tries: claimed.tries, problem }, 'update_failed');
-    if (last) await apologise(deps, update);
-    await retryUpdate(deps.store, key, deps.clock.now());
+    // The store did not take how it ended. It counts as abandoned in a while; the other people go on.
+    deps.log.error({ problem: problemOf(error) }, 'inbox_failed');
   }
 }
 
-async function apologise(deps: InboxDeps, update: Update): Promise<void> {
+/** Handles an update. False when it has to be tried again, and what follows has to wait for it. */
+async function handleOne(deps: InboxDeps, claimed: ClaimedUpdate): Promise<boolean> {
+  const { store, clock, log, handler } = deps;
+  const { updateId, tries } = claimed;
+  const key = { botId: deps.botId, updateId };
+  // Stored as it came from the service; grammY itself treats every update so.
+  const update = claimed.payload as Update;
+  if (tries > HANDLER_TRIES) {
+    await apologise(deps, claimed, update);
+    return true;
+  }
+  try {
+    await handler.handle(update);
+  } catch (error) {
+    if (!(error instanceof LostSend)) {
+      log.error({ updateId, tries, problem: problemOf(error) }, 'update_failed');
+      if (tries < HANDLER_TRIES) {
+        await retryLater(deps, claimed);
+        return false;
+      }
+      await apologise(deps, claimed, update);
+      return true;
+    }
+    log.warn({ updateId, problem: apiProblem(error).kind }, 'reply_lost');
+  }
+  await finishUpdate(store, key, clock.now());
+  return true;
+}
+
+/** The person hears that it is our fault, later if it cannot be now. */
+async function apologise(deps: InboxDeps, claimed: ClaimedUpdate, update: Update): Promise<void> {
+  const { updateId } = claimed;
   try {
     await deps.handler.apologise(update);
-  } catch {
-    deps.log.error({ updateId: update.update_id }, 'apology_failed');
+  } catch (error) {
+    const { kind } = apiProblem(error);
+    deps.log.error({ updateId, problem: kind }, 'apology_failed');
+    // Whoever is gone will not hear it later either, and one that may have arrived is not repeated.
+    if (kind === 'too_many' || kind === 'service_error' || kind === 'not_connected') {
+      return retryLater(deps, claimed);
+    }
   }
+  await setAsideUpdate(deps.store, { botId: deps.botId, updateId }, deps.clock.now());
+}
+
+async function retryLater(deps: InboxDeps, { updateId, tries }: ClaimedUpdate): Promise<void> {
+  const now = deps.clock.now();
+  const notBefore = new Date(now.getTime() + (WAITS_MS[tries - 1] ?? LONGEST_WAIT_MS));
+  await retryUpdate(deps.store, { botId: deps.botId, updateId }, { notBefore, now });
 }

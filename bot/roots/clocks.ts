@@ -8,8 +8,12 @@ export const machineClock: Clock = { now: () => new Date() };
 /** Real time and real waiting. */
 export const realPace: Pace = {
   now: () => new Date(),
-  sleep: async (milliseconds) => {
-    await delay(milliseconds);
+  sleep: async (milliseconds, signal) => {
+    try {
+      await delay(milliseconds, undefined, signal ? { signal } : {});
+    } catch (error) {
+      if (!signal?.aborted) throw error;
+    }
   },
 };
 

@@ -1,14 +1,16 @@
 import { Api } from 'grammy';
 import type { Clock, Log, Store } from '../../db/index.ts';
 import { createEngine, type Engine, type Pace, startCron } from '../../jobs/index.ts';
+import { nameLostSends } from '../chat/lost-send.ts';
 import { retryRefused } from '../chat/retry-refused.ts';
 import { createBot } from '../create-bot.ts';
 import type { BotDeps } from '../deps.ts';
-import { COMMANDS } from '../features/route-text.ts';
 import { createPainter, type Painter } from '../media/index.ts';
-import { drainInbox, type InboxDeps } from '../receive/inbox.ts';
+import { drainInbox, type InboxDeps, resumeInbox } from '../receive/inbox.ts';
+import { keepDraining } from '../receive/keep-draining.ts';
 import { createPoller, keepPolling } from '../receive/poller.ts';
 import { createCourier } from '../send/courier.ts';
+import { COMMANDS } from '../texts/commands.ts';
 
 /** Seconds until a call without an answer is given up; a long poll may take longer. */
 const CALL_SECONDS = 20;
@@ -44,7 +46,7 @@ export async function createApp(deps: AppDeps): Promise<App> {
   const { store, clock, pace, log, token, apiRoot } = deps;
   const bulk = new Api(token, { apiRoot, timeoutSeconds: CALL_SECONDS });
   const direct = new Api(token, { apiRoot, timeoutSeconds: CALL_SECONDS });
-  direct.config.use(retryRefused(pace.sleep));
+  direct.config.use(retryRefused(pace.sleep), nameLostSends);
   const polling = new Api(token, { apiRoot, timeoutSeconds: POLL_SECONDS });
   const botInfo = await direct.getMe();
   const botId = botInfo.id;
@@ -64,12 +66,12 @@ export async function createApp(deps: AppDeps): Promise<App> {
     settle: async () => {
       for (;;) {
         const received = await poller.poll(0);
-        const handled = await drainInbox(inbox);
+        const { handled } = await drainInbox(inbox);
         const sent = await engine.drain();
         if (received + handled + sent === 0) return;
       }
     },
-    ...running({ engine, log, api: direct, inbox }, (signal, onUpdates) =>
+    ...running({ engine, log, api: direct, inbox, pace }, (signal, onUpdates) =>
       keepPolling(poller, { ...pollerDeps, sleep: pace.sleep, onUpdates }, signal),
     ),
   };
@@ -80,15 +82,16 @@ interface Running {
   readonly log: Log;
   readonly api: Api;
   readonly inbox: InboxDeps;
+  readonly pace: Pace;
 }
 
 /** Starting and stopping in order: what takes work in stops first. */
 function running(
-  { engine, log, api, inbox }: Running,
+  { engine, log, api, inbox, pace }: Running,
   poll: (signal: AbortSignal, onUpdates: () => void) => Promise<void>,
 ): Pick<App, 'start' | 'stop'> {
   const stopping = new AbortController();
-  const wake = oneAtATime(() => drainInbox(inbox), log);
+  const draining = keepDraining({ ...inbox, sleep: pace.sleep });
   let polling: Promise<void> = Promise.resolve();
   let cron: { stop(): Promise<void> } | undefined;
   return {
@@ -97,41 +100,16 @@ function running(
       await api.deleteWebhook();
       await engine.start();
       await engine.tick();
-      cron = startCron(engine, log, wake.now);
-      wake.now();
-      polling = poll(stopping.signal, wake.now).catch(onFatal);
+      await resumeInbox(inbox);
+      cron = startCron(engine, log, draining.wake);
+      draining.wake();
+      polling = poll(stopping.signal, draining.wake).catch(onFatal);
     },
     stop: async () => {
       stopping.abort();
       await cron?.stop();
       await polling;
-      await wake.idle();
-    },
-  };
-}
-
-/** Runs work on demand, never twice at a time; a demand during a run makes it run once more. */
-function oneAtATime(work: () => Promise<unknown>, log: Log) {
-  let current: Promise<void> | null = null;
-  let again = false;
-  const run = async () => {
-    do {
-      again = false;
-      try {
-        await work();
-      } catch (error) {
-        log.error({ problem: error instanceof Error ? error.name : typeof error }, 'inbox_failed');
-      }
-    } while (again);
-    current = null;
-  };
-  return {
-    now: () => {
-      if (current) again = true;
-      else current = run();
-    },
-    idle: async () => {
-      await current;
+      await draining.stop();
     },
   };
 }

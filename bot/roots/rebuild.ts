@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import { rebuildAllMemory } from '../../db/index.ts';
+import { rebuildAll } from '../../db/index.ts';
 import { readConfig } from './config.ts';
 import { createLog } from './log.ts';
 import { openStore } from './open-store.ts';
@@ -10,8 +10,10 @@ async function main(): Promise<void> {
   const folder = { ...config, dataDir: join(config.dataDir, config.mode) };
   const store = await openStore(folder, createLog(config.logLevel));
   try {
-    const children = await rebuildAllMemory(store);
-    process.stdout.write(`Rebuilt the memory of ${children} children from their marks.\n`);
+    const children = await rebuildAll(store);
+    process.stdout.write(
+      `Rebuilt the scores and the memory of ${children} children from their marks.\n`,
+    );
   } finally {
     await store.close();
   }

@@ -1,10 +1,9 @@
 import type { Book, ClassBreak, ListedChild, SchoolClass } from '../../db/index.ts';
-import { WEEKDAYS } from '../../drills/index.ts';
-import { BUTTONS } from '../texts/buttons.ts';
-import { shorten } from '../texts/quote.ts';
+import { WEEKDAYS, type Weekday } from '../../drills/index.ts';
+import { BUTTONS, choiceButton, digestDayButton, timeButton } from '../texts/buttons.ts';
 import * as roster from '../texts/roster.ts';
 import * as texts from '../texts/teacher.ts';
-import { name, shortDate, weekdayName } from '../texts/words.ts';
+import { name, weekdayName } from '../texts/words.ts';
 import { type Button, button, rows, type Screen } from './screen.ts';
 
 /** A class at a glance, with the way to everything else. */
@@ -43,21 +42,14 @@ export function chooseClassScreen(classes: readonly SchoolClass[]): Screen {
 export function timesScreen(schoolClass: SchoolClass): Screen {
   const { id: classId } = schoolClass;
   const days = WEEKDAYS.map((weekday) =>
-    button(ticked(weekdayName(weekday, 'short'), schoolClass.weekdays.includes(weekday)), {
-      kind: 'schoolDay',
+    schoolDayButton(classId, weekday, schoolClass.weekdays.includes(weekday)),
+  );
+  const digestDays = WEEKDAYS.map((weekday) =>
+    button(digestDayButton(weekdayName(weekday, 'short'), schoolClass.digestWeekday === weekday), {
+      kind: 'digestDay',
       classId,
       weekday,
     }),
-  );
-  const digestDays = WEEKDAYS.map((weekday) =>
-    button(
-      `Digest ${ticked(weekdayName(weekday, 'short'), schoolClass.digestWeekday === weekday)}`,
-      {
-        kind: 'digestDay',
-        classId,
-        weekday,
-      },
-    ),
   );
   const ask = (label: string, what: string) => button(label, { kind: 'askFor', classId, what });
   return {
@@ -65,15 +57,21 @@ export function timesScreen(schoolClass: SchoolClass): Screen {
     buttons: [
       ...rows(days, 4),
       [
-        ask(`Drill ${schoolClass.eveningTime}`, 'evening'),
-        ask(`Nudge ${schoolClass.nudgeTime}`, 'nudge'),
-        ask(`Digest ${schoolClass.digestTime}`, 'digest'),
+        ask(timeButton('evening', schoolClass.eveningTime), 'evening'),
+        ask(timeButton('nudge', schoolClass.nudgeTime), 'nudge'),
+        ask(timeButton('digest', schoolClass.digestTime), 'digest'),
       ],
       ...rows(digestDays, 4),
-      [ask('Time zone', 'zone'), ask('Title', 'title')],
+      [ask(BUTTONS.zone, 'zone'), ask(BUTTONS.classTitle, 'title')],
       [back(classId)],
     ],
   };
+}
+
+function schoolDayButton(classId: string, weekday: Weekday, chosen: boolean): Button {
+  const on = chosen ? 0 : 1;
+  const label = choiceButton(weekdayName(weekday, 'short'), chosen);
+  return button(label, { kind: 'schoolDay', classId, weekday, on });
 }
 
 /** The roster with who has joined. */
@@ -83,7 +81,7 @@ export function childrenScreen(schoolClass: SchoolClass, children: readonly List
     children.length === 0
       ? []
       : [
-          [button(BUTTONS.missingLinks, { kind: 'missingLinks', classId })],
+          [button(BUTTONS.missingLinks, { kind: 'askLinks', classId })],
           [button(BUTTONS.oneLink, { kind: 'pickChild', classId })],
         ];
   return {
@@ -96,22 +94,32 @@ export function childrenScreen(schoolClass: SchoolClass, children: readonly List
   };
 }
 
-/** Which child gets a new link. */
+/** Asks before links are made for the `missing` children without a helper. `slips` is how many the class was ever given. */
+export function makeLinksScreen(classId: string, missing: number, slips: number): Screen {
+  const make = button(BUTTONS.makeLinks, { kind: 'makeLinks', classId, slips: String(slips) });
+  return {
+    text: roster.askToMakeLinks(missing),
+    buttons: [...(missing > 0 ? [[make]] : []), [toChildren(classId)]],
+  };
+}
+
+/** Which child gets a new link. `slips` is how many the class was ever given. */
 export function pickChildScreen(
-  schoolClass: SchoolClass,
+  classId: string,
   children: readonly ListedChild[],
+  slips: number,
 ): Screen {
-  const { id: classId } = schoolClass;
   const buttons = children.map((child) =>
     button(`${child.number}. ${name(child.nickname)}`, {
       kind: 'childLink',
       classId,
       number: child.number,
+      slips: String(slips),
     }),
   );
   return {
     text: roster.askWhichChild(),
-    buttons: [...rows(buttons, 3), [button(BUTTONS.back, { kind: 'children', classId })]],
+    buttons: [...rows(buttons, 3), [toChildren(classId)]],
   };
 }
 
@@ -122,7 +130,7 @@ export function breaksScreen(schoolClass: SchoolClass, breaks: readonly ClassBre
     text: texts.breakList(schoolClass, breaks),
     buttons: [
       ...breaks.map((each, index) => [
-        button(`✗ ${shorten(each.title, texts.BREAK_TITLE_LENGTH)}, ${shortDate(each.first)}`, {
+        button(texts.breakButton(each), {
           kind: 'removeBreak',
           classId,
           index,
@@ -153,6 +161,6 @@ export function back(classId: string): Button {
   return button(BUTTONS.back, { kind: 'openClass', classId });
 }
 
-function ticked(label: string, chosen: boolean): string {
-  return chosen ? `✓ ${label}` : label;
+function toChildren(classId: string): Button {
+  return button(BUTTONS.back, { kind: 'children', classId });
 }

@@ -118,7 +118,11 @@ function pictured(
 export function pagesScreen(view: EveningView): Screen {
   const target = view.book ? view.book.to - view.book.from + 1 : 1;
   const choices = Array.from({ length: target + 3 }, (_, pages) =>
-    button(pages === 0 ? 'None' : String(pages), { kind: 'pages', evening: view.id, pages }),
+    button(pages === 0 ? BUTTONS.noPages : String(pages), {
+      kind: 'pages',
+      evening: view.id,
+      pages,
+    }),
   );
   return { text: texts.askPages(view), buttons: rows(choices, 4) };
 }

@@ -9,7 +9,7 @@ import {
   resultCard,
   runSheet,
 } from '../media/index.ts';
-import { comparison, rungTitle } from '../texts/evening.ts';
+import { comparison, OWN_EVENINGS_ONLY, rungTitle } from '../texts/evening.ts';
 import { dayName } from '../texts/words.ts';
 import type { Picture } from './screen.ts';
 
@@ -61,7 +61,7 @@ export function resultPicture(painter: Painter, view: EveningView): Picture {
       sayAgain: [...new Set(missed)]
         .slice(0, SAY_AGAIN)
         .map((fact) => ({ face: faceOf(fact), answer: answerOf(fact) })),
-      footer: 'Compared with this child’s own evenings only.',
+      footer: OWN_EVENINGS_ONLY,
     }),
   );
 }

@@ -9,7 +9,7 @@ import {
   strandTitle,
   type WeekPlan,
 } from '../../drills/index.ts';
-import { BUTTONS } from '../texts/buttons.ts';
+import { amountButton, BUTTONS, secondsButton } from '../texts/buttons.ts';
 import * as texts from '../texts/plan.ts';
 import { back } from './class-screens.ts';
 import { type Button, button, rows, type Screen } from './screen.ts';
@@ -43,20 +43,22 @@ export function planPartScreen(classId: string, plan: WeekPlan, index: number): 
   const word = rung.kind === 'run' ? 'numbers' : 'cards';
   const { min: fewest } = PLAN_LIMITS.cards;
   const { min: quickest, max: slowest } = PLAN_LIMITS.seconds;
-  const cards = (value: number, label: string): Button[] =>
-    value >= fewest && value <= maxCards(rung)
-      ? [button(label, { kind: 'planCards', ...at, cards: value })]
-      : [];
-  const seconds = (value: number, label: string): Button[] =>
-    value >= quickest && value <= slowest
-      ? [button(label, { kind: 'planSeconds', ...at, seconds: value })]
-      : [];
+  const cards = (by: number): Button[] => {
+    const value = part.cards + by;
+    if (value < fewest || value > maxCards(rung)) return [];
+    return [button(amountButton(by, word), { kind: 'planCards', ...at, cards: value })];
+  };
+  const seconds = (by: 1 | -1): Button[] => {
+    const value = part.seconds + by;
+    if (value < quickest || value > slowest) return [];
+    return [button(secondsButton(by), { kind: 'planSeconds', ...at, seconds: value })];
+  };
   return {
     text: texts.planPartScreen(part, rung),
     buttons: [
-      [...cards(part.cards - 1, `− 1 (${word})`), ...cards(part.cards + 1, `+ 1 (${word})`)],
-      [...cards(part.cards - 5, `− 5 (${word})`), ...cards(part.cards + 5, `+ 5 (${word})`)],
-      [...seconds(part.seconds - 1, '− 1 second'), ...seconds(part.seconds + 1, '+ 1 second')],
+      [...cards(-1), ...cards(1)],
+      [...cards(-5), ...cards(5)],
+      [...seconds(-1), ...seconds(1)],
       [button(BUTTONS.changeRung, { kind: 'planStrand', ...at, strand: rung.strand })],
       [button(BUTTONS.removePart, { kind: 'planRemove', ...at, rung: part.rung })],
       [toPlan(classId)],
@@ -81,7 +83,7 @@ export function chooseRungScreen(classId: string, index: number, strand: Strand)
     text: texts.chooseRung(),
     buttons: [
       ...rungs,
-      [button('All strands', { kind: 'planStrand', classId, part: index, strand: 'all' })],
+      [button(BUTTONS.allStrands, { kind: 'planStrand', classId, part: index, strand: 'all' })],
       [toPlan(classId)],
     ],
   };

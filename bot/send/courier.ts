@@ -11,7 +11,7 @@ import {
   type SchoolClass,
 } from '../../db/index.ts';
 import { apiProblem } from '../chat/api-error.ts';
-import { sendScreen } from '../chat/show.ts';
+import { postScreen } from '../chat/show.ts';
 import type { BotDeps } from '../deps.ts';
 import { pictureFile, tableFile } from '../digest/digest-files.ts';
 import { readDigest } from '../digest/read-digest.ts';
@@ -55,7 +55,7 @@ async function prepareEvening(
   // The second message always offers Start: it may be the first one that arrives.
   const shown = occasion === 'evening' ? view : { ...view, started: false, marking: null };
   const screen = eveningScreen(shown, day, deps.painter, occasion);
-  return parcel(() => sendScreen(deps, delivery.chatId, screen));
+  return parcel(() => postScreen(deps, delivery.chatId, screen));
 }
 
 async function prepareDigest(deps: BotDeps, delivery: Delivery): Promise<Parcel | null> {
@@ -64,7 +64,7 @@ async function prepareDigest(deps: BotDeps, delivery: Delivery): Promise<Parcel 
   const { chatId, day } = delivery;
   if (delivery.kind === 'digest') {
     const text = digest(schoolClass.title, summary);
-    return parcel(() => sendScreen(deps, chatId, { text, buttons: [] }));
+    return parcel(() => postScreen(deps, chatId, { text, buttons: [] }));
   }
   if (summary.children.length === 0) return null;
   const file =

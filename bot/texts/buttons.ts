@@ -14,6 +14,7 @@ export const BUTTONS = {
   allSaid: 'All of them',
   stoppedEarlier: 'Stopped earlier',
   noneSaid: 'None yet',
+  noPages: 'None',
   done: 'Done',
   fix: 'Change a mark',
   back: 'Back',
@@ -22,9 +23,12 @@ export const BUTTONS = {
   book: 'Workbook',
   breaks: 'Breaks',
   times: 'Days and times',
+  zone: 'Time zone',
+  classTitle: 'Title',
   digestNow: 'Digest so far',
   addChildren: 'Add children',
   missingLinks: 'Links for those not joined',
+  makeLinks: 'Make new links',
   oneLink: 'New link for one child',
   addBreak: 'Add a break',
   changeBook: 'Set the workbook',
@@ -33,4 +37,34 @@ export const BUTTONS = {
   usePlan: 'Use from the next evening',
   removePart: 'Remove this part',
   changeRung: 'Practise something else',
+  allStrands: 'All strands',
 } as const;
+
+/** A time that can be changed: `Drill 17:30`. */
+export function timeButton(what: 'evening' | 'nudge' | 'digest', time: string): string {
+  return `${{ evening: 'Drill', nudge: 'Nudge', digest: 'Digest' }[what]} ${time}`;
+}
+
+/** One of several choices. A chosen one carries a tick, not a colour. */
+export function choiceButton(label: string, chosen: boolean): string {
+  return chosen ? `✓ ${label}` : label;
+}
+
+/** A weekday the digest may come on: `Digest ✓ Fri`. */
+export function digestDayButton(weekday: string, chosen: boolean): string {
+  return `Digest ${choiceButton(weekday, chosen)}`;
+}
+
+/** More or fewer of something, as in `+ 5 (cards)`. */
+export function amountButton(by: number, of: 'cards' | 'numbers'): string {
+  return `${signed(by)} (${of})`;
+}
+
+/** More or fewer seconds. */
+export function secondsButton(by: 1 | -1): string {
+  return `${signed(by)} second`;
+}
+
+function signed(by: number): string {
+  return `${by < 0 ? '−' : '+'} ${Math.abs(by)}`;
+}

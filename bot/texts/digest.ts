@@ -1,15 +1,18 @@
 import {
   answerOf,
   type Call,
+  ENOUGH_ASKED,
   type EveningStatus,
   questionOf,
+  type SchoolDay,
+  type Strand,
   type StrandSummary,
   strandTitle,
   type WeekSummary,
   type Wobble,
 } from '../../drills/index.ts';
 import { solved } from './evening.ts';
-import { bold, count, lines, name, shortDate, type Text } from './words.ts';
+import { bold, count, dayRange, lines, name, shortDate, type Text } from './words.ts';
 
 /** The sentence under every digest: what a score is not. */
 export const DIGEST_CAUTION =
@@ -24,7 +27,10 @@ export function digest(title: string, summary: WeekSummary): Text {
     ready.length > 0
       ? `Ready to move on: ${ready.map((strand) => strandTitle(strand.strand)).join(', ')}.`
       : 'Nothing is ready to move on yet.',
-    ...section('Right of asked', summary.strands.map(strandLine)),
+    ...section(
+      'Right of asked',
+      summary.strands.map((strand) => strandLine(strand, summary.joined)),
+    ),
     ...section('Wobbling', summary.wobbling.map(wobbleLine)),
     ...section('To call', [
       ...summary.calls.map(callLine),
@@ -51,12 +57,22 @@ function section(title: string, rows: readonly string[]): (Text | string)[] {
 function range({ days }: WeekSummary): string {
   const [first, last] = [days.at(0), days.at(-1)];
   if (!first || !last) return 'No school days in these seven days.';
-  return first === last ? shortDate(first) : `${shortDate(first)} to ${shortDate(last)}`;
+  return dayRange(first, last);
 }
 
-function strandLine(strand: StrandSummary): string {
-  const advice = { move_on: 'move on', stay: 'stay', too_little: 'wait' };
-  return `${strandTitle(strand.strand)}: ${strand.right} of ${strand.asked}, ${advice[strand.proposal]} (${strand.reason})`;
+function strandLine(strand: StrandSummary, joined: number): string {
+  const advice = { move_on: 'move on', stay: 'stay', too_little: 'wait' }[strand.proposal];
+  const score = `${strandTitle(strand.strand)}: ${strand.right} of ${strand.asked}`;
+  return `${score}, ${advice} (${reason(strand, joined)})`;
+}
+
+/** Why a strand moves on, stays or waits. */
+function reason({ children, secure, tooFew, proposal }: StrandSummary, joined: number): string {
+  if (proposal === 'too_little') {
+    return `${children} of ${count(joined, 'child', 'children')} practised this, too few to tell`;
+  }
+  const result = `${secure} of ${count(children, 'child', 'children')} got 9 in 10 or better`;
+  return tooFew === 0 ? result : `${result}; ${tooFew} had fewer than ${ENOUGH_ASKED} to answer`;
 }
 
 function wobbleLine(wobble: Wobble): string {
@@ -70,9 +86,23 @@ function callLine(call: Call): string {
   const reason = {
     unreachable: 'messages no longer arrive',
     silent: `${count(call.evenings, 'evening', 'evenings')} in a row without an answer`,
+    left: 'its helper has left',
     not_joined: 'no helper has joined yet',
   }[call.reason];
   return `${call.number}. ${name(call.nickname)}: ${reason}`;
+}
+
+/** The table's headings, in the order of its columns. */
+export function tableHeader(days: readonly SchoolDay[], strands: readonly Strand[]): string[] {
+  const titles = strands.map(strandTitle);
+  return [
+    'number',
+    'nickname',
+    ...days.map(shortDate),
+    'days practised',
+    ...titles.flatMap((title) => [`${title} right`, `${title} asked`]),
+    'pages',
+  ];
 }
 
 /** What a day's cell in the table says. */

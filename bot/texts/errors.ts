@@ -10,6 +10,7 @@ const INVALID: Readonly<Record<string, string>> = {
   'nudge too early': `The nudge comes at least ${CLASS_LIMITS.nudgeGapMinutes} minutes after the evening time. Change the other time first.`,
   'number of children': `A class has at most ${MAX_CHILDREN} children. Make a second class for the others.`,
   'break title': `A break’s name has 1 to ${CLASS_LIMITS.titleLength} characters. Please send a shorter one.`,
+  'break order': 'A break’s last day is not before its first. Please send the break again.',
   'book title': `A workbook title has 1 to ${BOOK_LIMITS.titleLength} characters. Please send a shorter one.`,
   page: `Pages are from 1 to ${BOOK_LIMITS.page}. Please send the workbook again.`,
   'page order': 'The first page comes before the last page. Please send the workbook again.',
@@ -55,6 +56,9 @@ export function errorText(error: AppError): string {
 /** For what we did not foresee. */
 export const OUR_FAULT =
   'Something went wrong on our side. Nothing you did is lost. Please try again in a minute.';
+
+/** For a tap that failed and is handled again by itself. Too soon for {@link OUR_FAULT}. */
+export const TRYING_AGAIN = 'That did not work at once. I am trying again.';
 
 /** For a button that is not ours or from another release. */
 export const STALE_BUTTON =

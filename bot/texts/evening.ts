@@ -160,6 +160,9 @@ export function partResultLine(view: EveningView, index: number): string | null 
   return `${rungTitle(part.rung)}: ${scored.right} of ${scored.asked}, ${comparison(scored)}`;
 }
 
+/** The sentence under every result's picture. */
+export const OWN_EVENINGS_ONLY = 'Compared with this child’s own evenings only.';
+
 /** A score against the child's own best, the only comparison there is. */
 export function comparison(scored: PartResult): string {
   return inWords(compareWithBest(scored.right, scored.asked, scored.earlier));

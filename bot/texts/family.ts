@@ -85,6 +85,11 @@ export function badTime(value: string, from: string, to: string): Text {
   return lines(got, `Send a time from ${from} to ${to}, like this: /time 18:15`);
 }
 
+/** For "Later" when half an hour later would be too late; both are times of day. */
+export function tooLateToRemind(now: string, latest: string): string {
+  return `It is ${now} already: no reminder after ${latest}. Start whenever it suits tonight.`;
+}
+
 /** Before leaving. */
 export function askToLeave(children: readonly FamilyChild[]): Text {
   const names = listOf(children.map((child) => name(child.nickname)));

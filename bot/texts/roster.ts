@@ -21,7 +21,7 @@ export function childList(schoolClass: SchoolClass, children: readonly ListedChi
 }
 
 function helperState(child: ListedChild): string {
-  if (child.helpers === 0) return ': not joined yet';
+  if (child.helpers === 0) return child.left ? ': its helper has left' : ': not joined yet';
   return child.reachable === 0 ? ': messages no longer arrive' : '';
 }
 
@@ -72,9 +72,15 @@ export function joinLinks(slips: readonly IssuedSlip[], linkOf: (code: string) =
   );
 }
 
-/** When every child has a helper. */
-export function allJoined(): Text {
-  return lines('Every child has a helper. To add one, make a new link for that child.');
+/** Before links are made for the children without a helper. */
+export function askToMakeLinks(children: number): Text {
+  if (children === 0) {
+    return lines('Every child has a helper. To add one, make a new link for that child.');
+  }
+  return lines(
+    bold(`${count(children, 'child has', 'children have')} no helper.`),
+    'Make new links for them? Links given out before for these children stop working.',
+  );
 }
 
 /** Which child is the new link for? */
@@ -87,6 +93,6 @@ export function rosterAdded(added: number): Text {
   return lines(`${count(added, 'child', 'children')} added.`);
 }
 
-/** For a second tap on a button that makes links. */
-export const LINKS_JUST_SENT =
-  'New links were sent a moment ago, further down. Making them again would stop those from working.';
+/** For a tap on a button that makes links when links were made since it was shown. */
+export const LINKS_MADE =
+  'Links were made since this was shown; they are further down. If no list came, tap once more.';

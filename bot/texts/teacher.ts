@@ -82,7 +82,7 @@ export function times(schoolClass: SchoolClass): Text {
 }
 
 /** Characters of a break's title that are shown: enough to know it by, and short enough for a button. */
-export const BREAK_TITLE_LENGTH = 30;
+const BREAK_TITLE_LENGTH = 30;
 
 /** The breaks ahead. */
 export function breakList(schoolClass: SchoolClass, breaks: readonly ClassBreak[]): Text {
@@ -96,6 +96,11 @@ export function breakList(schoolClass: SchoolClass, breaks: readonly ClassBreak[
       ? 'None ahead. On a break’s days nothing goes out.'
       : 'Tap a break to remove it.',
   );
+}
+
+/** A break's button, which removes it. */
+export function breakButton({ title, first }: ClassBreak): string {
+  return `✗ ${shorten(title, BREAK_TITLE_LENGTH)}, ${shortDate(first)}`;
 }
 
 /** A break that could not be read. `value` is what was typed, or the number of days when it is `long`. */

@@ -70,6 +70,16 @@ export function shortDate(day: SchoolDay): string {
   return SHORT_DATE.format(midnight(day));
 }
 
+/**
+ * School days from the first to the last.
+ *
+ * @example
+ * dayRange(monday, friday); // 'Mon 14 Sept to Fri 18 Sept'
+ */
+export function dayRange(first: SchoolDay, last: SchoolDay): string {
+  return first === last ? shortDate(first) : `${shortDate(first)} to ${shortDate(last)}`;
+}
+
 /** A weekday by its ISO number: `Mon` or `Monday`. */
 export function weekdayName(weekday: Weekday, style: 'short' | 'long'): string {
   // 2024-01-01 was a Monday.

@@ -6,10 +6,12 @@ import type { Store } from '../connection/db.ts';
 import { child, helper, helperChild } from '../schema/index.ts';
 import type { RosterChild } from './add-children.ts';
 
-/** A child with how many helpers joined, and how many of them the chat service still reaches. Never who they are. */
+/** A child with how many helpers it has now, and how many of them the chat service still reaches. Never who they are. */
 export interface ListedChild extends RosterChild {
   readonly helpers: number;
   readonly reachable: number;
+  /** Whether it had a helper and has none any more: that is another thing than a family that never joined. */
+  readonly left: boolean;
   readonly eveningTime: TimeOfDay | null;
 }
 
@@ -21,23 +23,26 @@ export async function listChildren(store: Store, scope: TeacherScope): Promise<L
 
 /** The same list for the engine's own work. */
 export async function childrenOfClass(store: Store, classId: string): Promise<ListedChild[]> {
+  const present = isNull(helperChild.leftAt);
   const rows = await store.db
     .select({
       id: child.id,
       number: child.number,
       nickname: child.nickname,
       eveningTime: child.eveningTime,
-      helpers: sql<number>`count(${helper.id})::int`,
-      reachable: sql<number>`(count(${helper.id}) filter (where ${helper.unreachableAt} is null))::int`,
+      helpers: sql<number>`(count(${helper.id}) filter (where ${present}))::int`,
+      reachable: sql<number>`(count(${helper.id}) filter (where ${and(present, isNull(helper.unreachableAt))}))::int`,
+      ever: sql<number>`count(${helper.id})::int`,
     })
     .from(child)
-    .leftJoin(helperChild, and(eq(helperChild.childId, child.id), isNull(helperChild.leftAt)))
+    .leftJoin(helperChild, eq(helperChild.childId, child.id))
     .leftJoin(helper, eq(helper.id, helperChild.helperId))
     .where(and(eq(child.classId, classId), isNull(child.archivedAt)))
     .groupBy(child.id)
     .orderBy(asc(child.number));
-  return rows.map((row) => ({
+  return rows.map(({ ever, ...row }) => ({
     ...row,
+    left: row.helpers === 0 && ever > 0,
     eveningTime: row.eveningTime === null ? null : storedTime(row.eveningTime),
   }));
 }

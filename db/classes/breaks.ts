@@ -2,8 +2,9 @@ import { and, asc, eq, gte } from 'drizzle-orm';
 import type { Break, SchoolDay } from '../../drills/index.ts';
 import type { Store } from '../connection/db.ts';
 import { newId } from '../connection/ids.ts';
+import { inTransaction } from '../connection/transaction.ts';
 import { AppError } from '../errors.ts';
-import { classBreak } from '../schema/index.ts';
+import { classBreak, schoolClass } from '../schema/index.ts';
 import { isTitle } from './check-class.ts';
 import { getClass, type TeacherScope } from './get-class.ts';
 import { storedDay } from './school-class.ts';
@@ -14,7 +15,10 @@ export interface ClassBreak extends Break {
   readonly title: string;
 }
 
-/** Adds a break: nothing is sent to families on its days. A title over 60 characters is `invalid`. */
+/**
+ * Adds a break: nothing is sent to families on its days, from now on. A title over 60 characters (`break title`) and a last
+ * day before the first (`break order`) are `invalid`.
+ */
 export async function addBreak(
   store: Store,
   scope: TeacherScope,
@@ -22,30 +26,44 @@ export async function addBreak(
 ): Promise<ClassBreak> {
   await getClass(store, scope);
   if (!isTitle(input.title)) throw new AppError('invalid', 'break title');
+  if (input.break.first > input.break.last) throw new AppError('invalid', 'break order');
   const id = newId(input.now);
-  await store.db.insert(classBreak).values({
-    id,
-    classId: scope.classId,
-    firstDay: input.break.first,
-    lastDay: input.break.last,
-    title: input.title,
-    createdAt: input.now,
+  await inTransaction(store, async (inner) => {
+    await inner.db.insert(classBreak).values({
+      id,
+      classId: scope.classId,
+      firstDay: input.break.first,
+      lastDay: input.break.last,
+      title: input.title,
+      createdAt: input.now,
+    });
+    await noteChange(inner, scope, input.now);
   });
   return { ...input.break, id, title: input.title };
 }
 
-/** Removes a break of this class; `not_found` for any other. */
+/** Removes a break of this class; `not_found` for any other. A day it frees counts from its next evening on. */
 export async function removeBreak(
   store: Store,
   scope: TeacherScope,
-  breakId: string,
+  input: { breakId: string; now: Date },
 ): Promise<void> {
   await getClass(store, scope);
-  const removed = await store.db
-    .delete(classBreak)
-    .where(and(eq(classBreak.id, breakId), eq(classBreak.classId, scope.classId)))
-    .returning({ id: classBreak.id });
-  if (removed.length === 0) throw new AppError('not_found', 'break');
+  await inTransaction(store, async (inner) => {
+    const removed = await inner.db
+      .delete(classBreak)
+      .where(and(eq(classBreak.id, input.breakId), eq(classBreak.classId, scope.classId)))
+      .returning({ id: classBreak.id });
+    if (removed.length === 0) throw new AppError('not_found', 'break');
+    await noteChange(inner, scope, input.now);
+  });
+}
+
+async function noteChange(store: Store, scope: TeacherScope, now: Date): Promise<void> {
+  await store.db
+    .update(schoolClass)
+    .set({ timesSince: now })
+    .where(eq(schoolClass.id, scope.classId));
 }
 
 /** A class's breaks that end on `from` or later, in order. For the planners and, after a scope check, for the teacher. */

@@ -5,7 +5,7 @@ import { CLASS_LIMITS } from './class-limits.ts';
 import { type SchoolClass, storedTime } from './school-class.ts';
 
 /** What a class may be changed to. */
-export type ClassSettings = Omit<SchoolClass, 'id' | 'createdAt'>;
+export type ClassSettings = Omit<SchoolClass, 'id' | 'digestSince'>;
 
 /**
  * Refuses settings that could not be honoured later; the last guard before a write. `what` of the error names the setting:

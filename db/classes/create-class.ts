@@ -13,19 +13,17 @@ export async function createClass(
   const settings = checkClassSettings(input.settings);
   const id = newId(input.now);
   await inTransaction(store, async ({ db }) => {
-    await db
-      .insert(schoolClass)
-      .values({
-        ...settings,
-        id,
-        weekdays: [...settings.weekdays],
-        createdAt: input.now,
-        timesSince: input.now,
-        digestSince: input.now,
-      });
+    await db.insert(schoolClass).values({
+      ...settings,
+      id,
+      weekdays: [...settings.weekdays],
+      createdAt: input.now,
+      timesSince: input.now,
+      digestSince: input.now,
+    });
     await db
       .insert(classTeacher)
       .values({ classId: id, teacherId: input.teacherId, createdAt: input.now });
   });
-  return { ...settings, id, createdAt: input.now };
+  return { ...settings, id, digestSince: input.now };
 }

@@ -12,7 +12,8 @@ export interface SchoolClass {
   readonly nudgeTime: TimeOfDay;
   readonly digestWeekday: Weekday;
   readonly digestTime: TimeOfDay;
-  readonly createdAt: Date;
+  /** Since when the digest's day and time are as they are: the day the class was made, at first. */
+  readonly digestSince: Date;
 }
 
 /** Reads a stored class. Throws when a row holds what no write of ours allows. */
@@ -26,7 +27,7 @@ export function toSchoolClass(row: typeof schoolClass.$inferSelect): SchoolClass
     nudgeTime: storedTime(row.nudgeTime),
     digestWeekday: storedWeekday(row.digestWeekday),
     digestTime: storedTime(row.digestTime),
-    createdAt: row.createdAt,
+    digestSince: row.digestSince,
   };
 }
 

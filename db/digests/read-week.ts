@@ -4,26 +4,28 @@ import {
   type ChildWeek,
   type EveningRecord,
   type SchoolDay,
+  SILENCE_DAYS,
   STRANDS,
   type Strand,
   silentRun,
   type WeekInput,
 } from '../../drills/index.ts';
+import { localTimeAt } from '../calendar/zone.ts';
 import { childrenOfClass } from '../children/list-children.ts';
+import { getRunningClass } from '../classes/get-class.ts';
 import type { Store } from '../connection/db.ts';
 import { storedFact, storedRung } from '../evenings/drill-json.ts';
 import { listPastEvenings, type PastEvening } from '../evenings/history.ts';
 import { evening, mark, pageLog, partScore } from '../schema/index.ts';
 
-/** How far back silence is followed, in days. */
-const SILENCE_DAYS = 28;
-
-/** A family has this long to answer before an unmarked evening is called silence. */
+/** An evening sent less long ago than this and not marked yet is not shown as one without an answer. */
 const ANSWER_MS = 2 * 60 * 60_000;
 
 /**
- * Everything a digest is computed from: the marks that count, of the school days named. An evening sent shortly before `now`
- * and not marked yet is left out: that is no silence.
+ * Everything a digest is computed from: the marks that count, of the school days named.
+ *
+ * An evening may be marked until its own day is over, so one of today, in the class's zone at `now`, never counts as silence.
+ * Unmarked, it has a record as `silent` once it was sent two hours ago; before that it has none.
  */
 export async function readWeek(
   store: Store,
@@ -40,7 +42,8 @@ export async function readWeek(
     from: addDays(last, -SILENCE_DAYS),
     until: last,
   });
-  const history = all.filter((past) => past.status !== 'silent' || past.plannedAt <= answerable);
+  const { zone } = await getRunningClass(store, input.classId);
+  const { day: today } = localTimeAt(input.now, zone);
   const evidence = {
     scores: await readScores(store, range),
     marks: await readMarks(store, range),
@@ -49,11 +52,14 @@ export async function readWeek(
   return {
     days: input.days,
     children: children.map((child) => {
-      const own = history.filter((past) => past.childId === child.id);
+      const own = all.filter((past) => past.childId === child.id);
+      const isOver = (past: PastEvening) => past.status !== 'silent' || past.day < today;
+      const isTold = (past: PastEvening) =>
+        past.day >= first && (past.status !== 'silent' || past.plannedAt <= answerable);
       return {
         ...emptyWeek(child),
-        silentRun: silentRun(own),
-        evenings: own.filter((past) => past.day >= first).map((past) => recordOf(past, evidence)),
+        silentRun: silentRun(own.filter(isOver)),
+        evenings: own.filter(isTold).map((past) => recordOf(past, evidence)),
       };
     }),
   };
@@ -77,6 +83,7 @@ function emptyWeek(child: Awaited<ReturnType<typeof childrenOfClass>>[number]): 
     number: child.number,
     nickname: child.nickname,
     joined: child.helpers > 0,
+    left: child.left,
     reachable: child.reachable > 0,
     silentRun: 0,
     evenings: [],

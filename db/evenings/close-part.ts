@@ -9,7 +9,7 @@ import {
 } from '../../drills/index.ts';
 import type { Store } from '../connection/db.ts';
 import { newId } from '../connection/ids.ts';
-import { refreshMemory } from '../memory/rebuild-memory.ts';
+import { refreshMemory } from '../memory/refresh-memory.ts';
 import { evening, mark, marking, partScore, runResult } from '../schema/index.ts';
 import type { EveningView } from './evening-view.ts';
 import type { HelperScope } from './get-evening.ts';
@@ -23,7 +23,8 @@ export type Verdict =
 
 /**
  * Stores a part's marks and its score. The first verdict wins: a part that is marked and not reopened is left as it is, so
- * the same tap twice stores one set of marks. A reopened part gets a new revision; the old rows stay.
+ * the same tap twice stores one set of marks. A reopened part gets a new revision; the old rows stay. "All right" stores
+ * nothing while cards are tapped as missed: it comes from an older screen, and would wipe out what another helper saw.
  */
 export async function closePart(
   store: Store,
@@ -79,9 +80,10 @@ async function storeVerdict(
   }
   if (verdict.kind === 'said') return null;
   const marking = entry.view.marking;
-  const tapped = marking?.part === entry.index ? marking.missed : [];
-  const missed = verdict.kind === 'tapped' ? tapped : [];
-  if (verdict.kind === 'tapped' && marking?.part !== entry.index) return null;
+  const isOpen = marking?.part === entry.index;
+  const missed = isOpen ? marking.missed : [];
+  if (verdict.kind === 'tapped' && !isOpen) return null;
+  if (verdict.kind === 'all_right' && missed.length > 0) return null;
   await storeMarks(store, entry, part, missed);
   return scoreFromMissed(part.cards.length, missed);
 }

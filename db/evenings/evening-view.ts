@@ -19,12 +19,7 @@ export interface EveningView {
   readonly zone: string;
   readonly day: SchoolDay;
   readonly drill: Drill;
-  readonly book: {
-    readonly title: string;
-    readonly from: number;
-    readonly to: number;
-    readonly last: number;
-  } | null;
+  readonly book: { readonly title: string; readonly from: number; readonly to: number } | null;
   readonly started: boolean;
   readonly declined: boolean;
   readonly remindAt: Date | null;

@@ -82,7 +82,7 @@ export async function readEvening(store: Store, eveningId: string): Promise<Even
     drill,
     book:
       row.book && pageFrom !== null && pageTo !== null
-        ? { title: row.book.title, from: pageFrom, to: pageTo, last: row.book.lastPage }
+        ? { title: row.book.title, from: pageFrom, to: pageTo }
         : null,
     started: row.evening.startedAt !== null,
     declined: row.evening.declinedAt !== null,

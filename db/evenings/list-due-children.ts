@@ -1,4 +1,4 @@
-import { and, asc, eq, exists, isNull, notExists, sql } from 'drizzle-orm';
+import { and, asc, eq, isNull, min, notExists, sql } from 'drizzle-orm';
 import type { SchoolDay, TimeOfDay } from '../../drills/index.ts';
 import { storedTime } from '../classes/school-class.ts';
 import type { Store } from '../connection/db.ts';
@@ -8,6 +8,11 @@ import { child, evening, helper, helperChild, schoolClass } from '../schema/inde
 export interface DueChild {
   readonly id: string;
   readonly eveningTime: TimeOfDay;
+  /**
+   * Since when this evening was to be expected: the latest of when the class's days and times and the family's own time were
+   * last changed, and when the first of its helpers joined. An evening whose time came before was promised to nobody.
+   */
+  readonly since: Date;
 }
 
 /**
@@ -19,35 +24,28 @@ export async function listDueChildren(
   input: { classId: string; day: SchoolDay; after: TimeOfDay | null; until: TimeOfDay },
 ): Promise<DueChild[]> {
   const time = sql<string>`coalesce(${child.eveningTime}, ${schoolClass.eveningTime})`;
-  const helpers = store.db
-    .select({ one: sql`1` })
-    .from(helperChild)
-    .innerJoin(helper, eq(helper.id, helperChild.helperId))
-    .where(
-      and(
-        eq(helperChild.childId, child.id),
-        isNull(helperChild.leftAt),
-        isNull(helper.unreachableAt),
-      ),
-    );
+  // A family without a time of its own has no instant for it; `greatest` passes over what is null.
+  const since = sql`greatest(${schoolClass.timesSince}, ${child.timeSince}, ${min(helperChild.joinedAt)})`;
   const planned = store.db
     .select({ one: sql`1` })
     .from(evening)
     .where(and(eq(evening.childId, child.id), eq(evening.day, input.day)));
   const rows = await store.db
-    .select({ id: child.id, eveningTime: time })
+    .select({ id: child.id, eveningTime: time, since: since.mapWith(schoolClass.timesSince) })
     .from(child)
     .innerJoin(schoolClass, eq(schoolClass.id, child.classId))
+    .innerJoin(helperChild, and(eq(helperChild.childId, child.id), isNull(helperChild.leftAt)))
+    .innerJoin(helper, and(eq(helper.id, helperChild.helperId), isNull(helper.unreachableAt)))
     .where(
       and(
         eq(child.classId, input.classId),
         isNull(child.archivedAt),
         sql`${time} <= ${input.until}`,
         input.after === null ? undefined : sql`${time} > ${input.after}`,
-        exists(helpers),
         notExists(planned),
       ),
     )
+    .groupBy(child.id, schoolClass.id)
     .orderBy(asc(child.number));
-  return rows.map((row) => ({ id: row.id, eveningTime: storedTime(row.eveningTime) }));
+  return rows.map((row) => ({ ...row, eveningTime: storedTime(row.eveningTime) }));
 }

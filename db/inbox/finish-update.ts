@@ -14,18 +14,31 @@ export async function finishUpdate(store: Store, key: UpdateKey, now: Date): Pro
   await store.db
     .update(inbox)
     .set({ status: 'done', payload: null, handledAt: now })
-    .where(and(eq(inbox.botId, key.botId), eq(inbox.updateId, key.updateId)));
+    .where(isUpdate(key));
 }
 
-/** Puts an update whose handler failed back in line; after the last try it is set aside, its payload kept for a look. */
-export async function retryUpdate(store: Store, key: UpdateKey, now: Date): Promise<void> {
+/**
+ * Puts an update whose handler or apology failed back in line, not to be taken before `notBefore`; after the last try it is set
+ * aside.
+ */
+export async function retryUpdate(
+  store: Store,
+  key: UpdateKey,
+  input: { notBefore: Date; now: Date },
+): Promise<void> {
   await store.db
     .update(inbox)
     .set({
       status: sql`case when ${inbox.tries} >= ${MAX_TRIES} then 'failed' else 'pending' end`,
-      handledAt: now,
+      notBefore: input.notBefore,
+      handledAt: input.now,
     })
-    .where(and(eq(inbox.botId, key.botId), eq(inbox.updateId, key.updateId)));
+    .where(isUpdate(key));
+}
+
+/** Gives an update up: nothing is tried any more, its payload is kept for a look. */
+export async function setAsideUpdate(store: Store, key: UpdateKey, now: Date): Promise<void> {
+  await store.db.update(inbox).set({ status: 'failed', handledAt: now }).where(isUpdate(key));
 }
 
 /** Deletes updates that ended before `before`; the chat service never repeats them after a day. */
@@ -35,4 +48,8 @@ export async function purgeUpdates(store: Store, before: Date): Promise<number> 
     .where(and(inArray(inbox.status, ['done', 'failed']), lt(inbox.handledAt, before)))
     .returning({ updateId: inbox.updateId });
   return rows.length;
+}
+
+function isUpdate(key: UpdateKey) {
+  return and(eq(inbox.botId, key.botId), eq(inbox.updateId, key.updateId));
 }

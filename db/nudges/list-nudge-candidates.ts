@@ -1,4 +1,4 @@
-import { and, eq, isNull, sql } from 'drizzle-orm';
+import { and, eq, isNotNull, isNull, sql } from 'drizzle-orm';
 import type { SchoolDay } from '../../drills/index.ts';
 import type { Store } from '../connection/db.ts';
 import { child, evening, ledger, partScore } from '../schema/index.ts';
@@ -12,37 +12,31 @@ export interface NudgeCandidate {
   readonly marked: boolean;
   readonly declined: boolean;
   readonly alreadyNudged: boolean;
+  /** Whether the reminder the family asked for is owed, or will be: one asked for and overtaken by Start never comes. */
   readonly reminded: boolean;
 }
 
-/** Today's evenings of a class that nobody has put off, marked or nudged yet. */
+/** A class's evenings of `day` with what a nudge is decided on at `now`; decideNudge in drills/ decides it. */
 export async function listNudgeCandidates(
   store: Store,
-  input: { classId: string; day: SchoolDay },
+  input: { classId: string; day: SchoolDay; now: Date },
 ): Promise<NudgeCandidate[]> {
   const owed = (kind: 'nudge' | 'reminder') =>
     sql<boolean>`exists (select 1 from ${ledger} where ${ledger.eveningId} = ${evening.id} and ${ledger.kind} = ${kind})`;
-  const marked = sql<boolean>`exists (select 1 from ${partScore} where ${partScore.eveningId} = ${evening.id})`;
-  const rows = await store.db
+  const now = sql.param(input.now, evening.remindAt);
+  return store.db
     .select({
       eveningId: evening.id,
       childId: evening.childId,
       plannedAt: evening.createdAt,
-      marked,
+      marked: sql<boolean>`exists (select 1 from ${partScore} where ${partScore.eveningId} = ${evening.id})`,
+      declined: sql<boolean>`${isNotNull(evening.declinedAt)}`,
       alreadyNudged: owed('nudge'),
-      reminded: sql<boolean>`${evening.remindAt} is not null or ${owed('reminder')}`,
+      reminded: sql<boolean>`${owed('reminder')} or (${isNull(evening.startedAt)} and coalesce(${evening.remindAt} > ${now}, false))`,
     })
     .from(evening)
     .innerJoin(child, eq(child.id, evening.childId))
     .where(
-      and(
-        eq(evening.classId, input.classId),
-        eq(evening.day, input.day),
-        isNull(evening.declinedAt),
-        isNull(child.archivedAt),
-        sql`not ${owed('nudge')}`,
-        sql`not ${marked}`,
-      ),
+      and(eq(evening.classId, input.classId), eq(evening.day, input.day), isNull(child.archivedAt)),
     );
-  return rows.map((row) => ({ ...row, declined: false }));
 }

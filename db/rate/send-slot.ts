@@ -1,4 +1,4 @@
-import { eq, sql } from 'drizzle-orm';
+import { sql } from 'drizzle-orm';
 import type { Store } from '../connection/db.ts';
 import { rate } from '../schema/index.ts';
 
@@ -45,13 +45,4 @@ export async function pauseSending(store: Store, botId: number, until: Date): Pr
         pausedUntil: sql`greatest(${rate.pausedUntil}, ${end})`,
       },
     });
-}
-
-/** Until when the bot's senders pause, or null. */
-export async function pausedUntil(store: Store, botId: number): Promise<Date | null> {
-  const [row] = await store.db
-    .select({ pausedUntil: rate.pausedUntil })
-    .from(rate)
-    .where(eq(rate.botId, botId));
-  return row?.pausedUntil ?? null;
 }

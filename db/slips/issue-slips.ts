@@ -18,14 +18,32 @@ export interface IssuedSlip {
   readonly code: string;
 }
 
-/** Issues one slip for each child named. A child's earlier slips die at once. */
-export async function issueSlips(
+/**
+ * Writes a code for each child named, and stores nothing: the codes open nothing yet, and the children's earlier slips still
+ * do. {@link keepSlips} puts them in force, once they are in somebody's hands.
+ */
+export async function writeSlips(
   store: Store,
   scope: TeacherScope,
-  input: { childIds: readonly string[]; now: Date },
+  childIds: readonly string[],
 ): Promise<IssuedSlip[]> {
-  return inTransaction(store, async (inner) => {
-    const childIds = [...new Set(input.childIds)];
+  const children = await listChildren(store, scope);
+  return [...new Set(childIds)].map((childId) => {
+    const found = children.find((row) => row.id === childId);
+    if (!found) throw new AppError('not_found', 'child');
+    const { id, number, nickname } = found;
+    return { child: { id, number, nickname }, code: newCode() };
+  });
+}
+
+/** Puts written slips in force. The children's earlier slips die at once. */
+export async function keepSlips(
+  store: Store,
+  scope: TeacherScope,
+  input: { slips: readonly IssuedSlip[]; now: Date },
+): Promise<void> {
+  const childIds = input.slips.map((written) => written.child.id);
+  await inTransaction(store, async (inner) => {
     // Locked, so that slips issued twice at once die like any earlier ones.
     await inner.db
       .select({ id: child.id })
@@ -34,22 +52,16 @@ export async function issueSlips(
       .orderBy(asc(child.id))
       .for('update');
     const children = await listChildren(inner, scope);
-    const chosen = childIds.map((id) => {
-      const found = children.find((row) => row.id === id);
-      if (!found) throw new AppError('not_found', 'child');
-      return found;
-    });
-    if (chosen.length === 0) return [];
+    if (!childIds.every((id) => children.some((row) => row.id === id))) {
+      throw new AppError('not_found', 'child');
+    }
+    if (childIds.length === 0) return;
     await inner.db
       .update(slip)
       .set({ revokedAt: input.now })
       .where(and(inArray(slip.childId, childIds), isNull(slip.revokedAt)));
-    const issued = chosen.map(({ id, number, nickname }) => ({
-      child: { id, number, nickname },
-      code: newCode(),
-    }));
     await inner.db.insert(slip).values(
-      issued.map(({ child: { id }, code }) => ({
+      input.slips.map(({ child: { id }, code }) => ({
         id: newId(input.now),
         childId: id,
         classId: scope.classId,
@@ -59,6 +71,16 @@ export async function issueSlips(
         createdAt: input.now,
       })),
     );
-    return issued;
   });
+}
+
+/** Writes one slip for each child named and puts it in force. A child's earlier slips die at once. */
+export async function issueSlips(
+  store: Store,
+  scope: TeacherScope,
+  input: { childIds: readonly string[]; now: Date },
+): Promise<IssuedSlip[]> {
+  const slips = await writeSlips(store, scope, input.childIds);
+  await keepSlips(store, scope, { slips, now: input.now });
+  return slips;
 }

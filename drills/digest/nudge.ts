@@ -1,17 +1,16 @@
+import { LONG_SILENCE } from './silent-run.ts';
+
 /*
  * One evening's way to its nudge, and the only one:
  *
  *   sent -> nudged        once, and nothing after it
  *   sent -> marked        any part is enough: the child has practised
  *   sent -> declined      "not today" is an answer
- *   sent -> reminded      the family asked for Later and got it, which was its second message already
+ *   sent -> reminded      the family asked for Later: that reminder is its second message
  *   sent -> left alone    two silent evenings came before: a third nudge would only teach the family to look away
  *
  * Every state but `sent` is final for the evening.
  */
-
-/** After this many silent evenings in a row the nudge falls away. Our choice; see silentRun for how they are counted. */
-const SILENT_EVENINGS_WITHOUT_NUDGE = 2;
 
 /** What is known about one evening when its nudge would be due. `silentRunBefore` leaves this evening out. */
 export interface NudgeState {
@@ -41,7 +40,7 @@ export function decideNudge(state: NudgeState): NudgeDecision {
   if (state.declined) return { nudge: false, reason: 'declined' };
   if (state.alreadyNudged) return { nudge: false, reason: 'already_nudged' };
   if (state.reminded) return { nudge: false, reason: 'reminded' };
-  if (state.silentRunBefore >= SILENT_EVENINGS_WITHOUT_NUDGE) {
+  if (state.silentRunBefore >= LONG_SILENCE) {
     return { nudge: false, reason: 'silent' };
   }
   return { nudge: true, reason: 'due' };

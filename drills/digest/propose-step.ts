@@ -1,7 +1,7 @@
 import type { StrandSummary, Tally } from './week.ts';
 
 /** A child with fewer marks than this can be lucky: nobody is called secure on less (our choice, no source). */
-const ENOUGH_ASKED = 8;
+export const ENOUGH_ASKED = 8;
 /** A class of fewer than three cannot be asked for three. */
 const FEWEST_CHILDREN = 3;
 
@@ -18,28 +18,17 @@ const FEWEST_CHILDREN = 3;
 export function proposeStep(
   tallies: readonly Tally[],
   joined: number,
-): Pick<StrandSummary, 'secure' | 'proposal' | 'reason'> {
+): Pick<StrandSummary, 'children' | 'secure' | 'tooFew' | 'proposal'> {
+  const children = tallies.length;
   const secure = tallies.filter(isSecure).length;
+  const tooFew = tallies.filter(({ asked }) => asked < ENOUGH_ASKED).length;
   const needed = Math.min(joined, Math.max(FEWEST_CHILDREN, Math.ceil(joined / 2)));
-  if (tallies.length < Math.max(1, needed)) {
-    const reason = `${tallies.length} of ${children(joined)} practised this, too few to tell`;
-    return { secure, proposal: 'too_little', reason };
-  }
+  if (children < Math.max(1, needed)) return { children, secure, tooFew, proposal: 'too_little' };
   // Whole numbers: 0.9 and 0.8 have no exact binary form, and a class sits on the border often.
-  const moveOn = secure * 10 >= tallies.length * 8;
-  const short = tallies.filter(({ asked }) => asked < ENOUGH_ASKED).length;
-  const result = `${secure} of ${children(tallies.length)} got 9 in 10 or better`;
-  return {
-    secure,
-    proposal: moveOn ? 'move_on' : 'stay',
-    reason: short === 0 ? result : `${result}; ${short} had fewer than ${ENOUGH_ASKED} to answer`,
-  };
+  const moveOn = secure * 10 >= children * 8;
+  return { children, secure, tooFew, proposal: moveOn ? 'move_on' : 'stay' };
 }
 
 function isSecure({ right, asked }: Tally): boolean {
   return asked >= ENOUGH_ASKED && right * 10 >= asked * 9;
-}
-
-function children(count: number): string {
-  return count === 1 ? '1 child' : `${count} children`;
 }

@@ -25,14 +25,10 @@ function summariseStrand(
   const own = partsOfChildren.map((parts) => parts.filter((part) => part.strand === strand));
   const tallies = own.map(tallyOf).filter(({ asked }) => asked > 0);
   const practised = new Set(own.flat().map((part) => part.rung));
-  const { secure, proposal, reason } = proposeStep(tallies, joined);
   return {
     strand,
     rungs: RUNGS.map(({ id }) => id).filter((id) => practised.has(id)),
     ...tallyOf(own.flat()),
-    children: tallies.length,
-    secure,
-    proposal,
-    reason,
+    ...proposeStep(tallies, joined),
   };
 }

@@ -21,14 +21,16 @@ export interface EveningRecord {
 }
 
 /**
- * One child's week. `number` is the place in the class list; `joined` says that a helper has joined;
- * `reachable` that messages get through; `silentRun` counts beyond this week (see silentRun).
+ * One child's week. `number` is the place in the class list; `joined` says that a helper has joined and is still there, `left`
+ * that one was and none is any more; `reachable` that messages get through; `silentRun` counts beyond this week (see
+ * silentRun).
  */
 export interface ChildWeek {
   readonly childId: string;
   readonly number: number;
   readonly nickname: string;
   readonly joined: boolean;
+  readonly left: boolean;
   readonly reachable: boolean;
   readonly silentRun: number;
   readonly evenings: readonly EveningRecord[];
@@ -58,8 +60,8 @@ export interface ChildSummary {
 }
 
 /**
- * One strand over the class. `children` have marks in it; `secure` of them got at least 9 in 10 of at least 8 right.
- * `proposal` is for the teacher to decide on; `reason` is one plain sentence.
+ * One strand over the class. `children` have marks in it; `secure` of them got at least 9 in 10 of at least 8 right, and
+ * `tooFew` were asked fewer than 8. `proposal` is for the teacher to decide on.
  */
 export interface StrandSummary {
   readonly strand: Strand;
@@ -68,8 +70,8 @@ export interface StrandSummary {
   readonly asked: number;
   readonly children: number;
   readonly secure: number;
+  readonly tooFew: number;
   readonly proposal: 'move_on' | 'stay' | 'too_little';
-  readonly reason: string;
 }
 
 /** A fact the class is unsure of. `children` counts those who missed it. */
@@ -80,12 +82,12 @@ export interface Wobble {
   readonly children: number;
 }
 
-/** A family worth a phone call. `evenings` is how many in a row went unanswered, 0 for a child who has not joined. */
+/** A family worth a phone call. `evenings` is how many in a row went unanswered, 0 for a child without a helper. */
 export interface Call {
   readonly childId: string;
   readonly number: number;
   readonly nickname: string;
-  readonly reason: 'unreachable' | 'silent' | 'not_joined';
+  readonly reason: 'unreachable' | 'silent' | 'left' | 'not_joined';
   readonly evenings: number;
 }
 

@@ -27,8 +27,11 @@ export interface RunPart {
 /** One strand's stretch of an evening. */
 export type DrillPart = FactPart | RunPart;
 
-/** One child's drill for one school day. `version` is the composer's, so that an old evening can be rebuilt exactly. */
+/**
+ * One child's drill for one school day. `version`, from 1 up, says which composer chose it; the parts themselves say all that
+ * is shown and marked, so an evening of any version can be.
+ */
 export interface Drill {
-  readonly version: 1;
+  readonly version: number;
   readonly parts: readonly DrillPart[];
 }

@@ -15,18 +15,31 @@ import {
 } from '../../db/index.ts';
 import { codeOf, refusalOf } from '../support/code-of.ts';
 import { aClass, SETTINGS } from '../support/people.ts';
-import { dumpAll, runSql } from '../support/raw-rows.ts';
+import { dumpAll, readTable, runSql } from '../support/raw-rows.ts';
 import { sharedStore } from '../support/shared-store.ts';
 import { backends } from '../support/stores.ts';
-import { FRIDAY, MONDAY, MORNING, THURSDAY, TUESDAY, time, WEDNESDAY } from '../support/term.ts';
+import {
+  evening,
+  FRIDAY,
+  MONDAY,
+  MORNING,
+  THURSDAY,
+  TUESDAY,
+  time,
+  WEDNESDAY,
+} from '../support/term.ts';
 import { rosterSuite } from './roster.suite.ts';
 
 describe.each(backends)('a class on $name', (backend) => {
   const opened = sharedStore(backend);
   describe('and its settings', () => settings(opened));
+  describe('and since when they are in force', () => instants(opened));
   describe('and its breaks', () => breaks(opened));
   describe('and its roster', () => rosterSuite(opened));
 });
+
+/** The Monday evening after. */
+const LATER = evening(MONDAY, 5);
 
 const REFUSED: readonly [string, Partial<ClassSettings>][] = [
   ['title', { title: '   ' }],
@@ -54,23 +67,27 @@ function settings(opened: () => Store) {
     const before = await dumpAll(opened());
     const input = { teacherId: teacher.id, settings: { ...SETTINGS, ...wrong }, now: MORNING };
     expect(await refusalOf(createClass(opened(), input))).toBe(`invalid: ${what}`);
-    expect(await refusalOf(updateClass(opened(), scope, wrong))).toBe(`invalid: ${what}`);
+    expect(await refusalOf(updateClass(opened(), scope, { changes: wrong, now: LATER }))).toBe(
+      `invalid: ${what}`,
+    );
     expect(await dumpAll(opened())).toEqual(before);
   });
 
   it.each(ALLOWED)('%s is allowed', async (_what, changes) => {
     const { scope, schoolClass } = await aClass(opened());
-    const updated = await updateClass(opened(), scope, changes);
+    const updated = await updateClass(opened(), scope, { changes, now: LATER });
     expect(updated).toEqual({ ...schoolClass, ...changes });
     expect(await getClass(opened(), scope)).toEqual(updated);
   });
 
   it('two settings that only contradict each other together are refused one at a time', async () => {
     const { scope } = await aClass(opened());
+    const change = (changes: Partial<ClassSettings>) =>
+      updateClass(opened(), scope, { changes, now: LATER });
     const late = { eveningTime: time('18:30') };
-    expect(await refusalOf(updateClass(opened(), scope, late))).toBe('invalid: nudge too early');
+    expect(await refusalOf(change(late))).toBe('invalid: nudge too early');
     const both = { ...late, nudgeTime: time('19:15') };
-    expect(await codeOf(updateClass(opened(), scope, both))).toBe('accepted');
+    expect(await codeOf(change(both))).toBe('accepted');
   });
 
   it('a class is stored with a trimmed title, the zone’s proper spelling and weekdays in order', async () => {
@@ -109,7 +126,55 @@ function settings(opened: () => Store) {
   });
 }
 
+/** What each change is in force since: the evenings' days and times, and the digest's. */
+const SINCE: readonly [string, Partial<ClassSettings>, Date, Date][] = [
+  ['other school days', { weekdays: [1, 2, 3, 4, 5, 6] }, LATER, MORNING],
+  ['another evening time', { eveningTime: time('17:00') }, LATER, MORNING],
+  ['another zone', { zone: 'Europe/London' }, LATER, LATER],
+  ['another digest day', { digestWeekday: 4 }, MORNING, LATER],
+  ['another digest time', { digestTime: time('19:30') }, MORNING, LATER],
+  ['another title and nudge time', { title: 'Heron', nudgeTime: time('19:00') }, MORNING, MORNING],
+  ['what is set already', { ...SETTINGS, weekdays: [5, 4, 3, 2, 1] }, MORNING, MORNING],
+];
+
+async function sinceOf(store: Store, classId: string) {
+  const row = (await readTable(store, 'class')).find((candidate) => candidate.id === classId);
+  return { times: new Date(String(row?.times_since)), digest: new Date(String(row?.digest_since)) };
+}
+
+function instants(opened: () => Store) {
+  it.each(SINCE)('%s count from their own instant on', async (_what, changes, times, digest) => {
+    const { scope } = await aClass(opened());
+    expect(await sinceOf(opened(), scope.classId)).toEqual({ times: MORNING, digest: MORNING });
+    const updated = await updateClass(opened(), scope, { changes, now: LATER });
+    expect(await sinceOf(opened(), scope.classId)).toEqual({ times, digest });
+    expect(updated.digestSince).toEqual(digest);
+  });
+
+  it('a break counts from its own instant on, and so does its removal', async () => {
+    const { scope } = await aClass(opened());
+    const { scope: other } = await aClass(opened());
+    const times = async (classId: string) => (await sinceOf(opened(), classId)).times;
+    const input = { break: { first: MONDAY, last: MONDAY }, title: 'Fair', now: LATER };
+    const { id } = await addBreak(opened(), scope, input);
+    expect(await times(scope.classId)).toEqual(LATER);
+    await removeBreak(opened(), scope, { breakId: id, now: evening(MONDAY, 10) });
+    expect(await times(scope.classId)).toEqual(evening(MONDAY, 10));
+    expect(await times(other.classId)).toEqual(MORNING);
+  });
+}
+
 function breaks(opened: () => Store) {
+  it('a break that ends before it begins is refused; one of a single day is not', async () => {
+    const { scope } = await aClass(opened());
+    const before = await dumpAll(opened());
+    const add = (first: typeof MONDAY, last: typeof MONDAY) =>
+      addBreak(opened(), scope, { break: { first, last }, title: 'Fair', now: LATER });
+    expect(await refusalOf(add(TUESDAY, MONDAY))).toBe('invalid: break order');
+    expect(await dumpAll(opened())).toEqual(before);
+    expect(await codeOf(add(TUESDAY, TUESDAY))).toBe('accepted');
+  });
+
   it('breaks come in order, from the first that has not ended, and of this class only', async () => {
     const { scope } = await aClass(opened());
     const other = await aClass(opened());
@@ -143,8 +208,10 @@ function breaks(opened: () => Store) {
     const { scope } = await aClass(opened());
     const input = { break: { first: MONDAY, last: MONDAY }, title: 'Fair', now: MORNING };
     const { id } = await addBreak(opened(), scope, input);
-    await removeBreak(opened(), scope, id);
+    await removeBreak(opened(), scope, { breakId: id, now: LATER });
     expect(await listBreaks(opened(), scope.classId, MONDAY)).toEqual([]);
-    expect(await codeOf(removeBreak(opened(), scope, id))).toBe('not_found');
+    expect(await codeOf(removeBreak(opened(), scope, { breakId: id, now: LATER }))).toBe(
+      'not_found',
+    );
   });
 }

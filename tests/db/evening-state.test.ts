@@ -8,7 +8,7 @@ import {
   startEvening,
 } from '../../db/index.ts';
 import { codeOf } from '../support/code-of.ts';
-import { dumpAll } from '../support/raw-rows.ts';
+import { dumpAll, runSql } from '../support/raw-rows.ts';
 import { sharedStore } from '../support/shared-store.ts';
 import { backends } from '../support/stores.ts';
 import { day, evening, MONDAY, TUESDAY } from '../support/term.ts';
@@ -68,6 +68,24 @@ function states(opened: () => Store) {
       const before = await dumpAll(opened());
       await verb(opened(), scope, evening(MONDAY, 20));
       expect(await dumpAll(opened())).toEqual(before);
+    }
+  });
+
+  it('an evening that another version of the composer chose is shown and marked like any other', async () => {
+    const { scope, read } = await aMarkableEvening(opened());
+    const before = await read();
+    const write = (version: string) =>
+      runSql(
+        opened(),
+        `update evening set drill = jsonb_set(drill, '{version}', '${version}') where id = '${scope.eveningId}'`,
+      );
+    await write('2');
+    expect(await read()).toEqual({ ...before, drill: { ...before.drill, version: 2 } });
+    await closePart(opened(), scope, { part: 0, verdict: ALL_RIGHT, now: NOW });
+    expect((await read()).results[0]).toMatchObject({ right: 5 });
+    for (const nonsense of ['0', '1.5', '"1"']) {
+      await write(nonsense);
+      await expect(read()).rejects.toThrow();
     }
   });
 

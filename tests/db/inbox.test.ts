@@ -1,63 +1,18 @@
 import { describe, expect, it } from 'vitest';
-import {
-  claimUpdates,
-  finishUpdate,
-  MAX_TRIES,
-  purgeUpdates,
-  retryUpdate,
-  type Store,
-  storeUpdates,
-} from '../../db/index.ts';
-import { readTable } from '../support/raw-rows.ts';
+import { MAX_TRIES, purgeUpdates, type Store, storeUpdates } from '../../db/index.ts';
+import { aBot, at, idsOf, NEVER } from '../support/an-inbox.ts';
 import { sharedStore } from '../support/shared-store.ts';
 import { backends } from '../support/stores.ts';
 import { MORNING } from '../support/term.ts';
 import { rateSuite } from './rate.suite.ts';
 
-const NEVER = new Date(0);
-const at = (seconds: number) => new Date(MORNING.getTime() + seconds * 1_000);
-
 describe.each(backends)('the inbox on $name', (backend) => {
   const opened = sharedStore(backend);
   describe('as it fills', () => storing(opened));
   describe('as it is worked off', () => claiming(opened));
-  describe('when a handler dies', () => abandoned(opened));
   describe('when updates end', () => ending(opened));
   describe('beside it', () => rateSuite(opened));
 });
-
-let lastBot = 100;
-
-/** A bot of its own, so that tests do not see each other's updates. */
-function aBot(opened: () => Store, botId?: number) {
-  lastBot += 1;
-  const bot = botId ?? lastBot;
-  return {
-    botId: bot,
-    receive: (...ids: number[]) =>
-      storeUpdates(opened(), {
-        botId: bot,
-        updates: ids.map((updateId) => ({
-          updateId,
-          actorId: 7,
-          payload: { text: `t${updateId}` },
-        })),
-        now: MORNING,
-      }),
-    claim: (now = MORNING, abandonedBefore = NEVER, limit = 10) =>
-      claimUpdates(opened(), { botId: bot, abandonedBefore, limit, now }),
-    finish: (updateId: number, now = MORNING) =>
-      finishUpdate(opened(), { botId: bot, updateId }, now),
-    retry: (updateId: number, now = MORNING) =>
-      retryUpdate(opened(), { botId: bot, updateId }, now),
-    rows: async () =>
-      (await readTable(opened(), 'inbox'))
-        .filter((row) => row.bot_id === bot)
-        .sort((a, b) => Number(a.update_id) - Number(b.update_id)),
-  };
-}
-
-const idsOf = (updates: readonly { updateId: number }[]) => updates.map((row) => row.updateId);
 
 function storing(opened: () => Store) {
   it('an update that comes again is stored once, and what came first stays', async () => {
@@ -102,11 +57,11 @@ function storing(opened: () => Store) {
 function claiming(opened: () => Store) {
   it('updates are taken in the order of their ids, no more than asked for, and each once', async () => {
     const bot = aBot(opened);
-    await bot.receive(9, 3, 7, 1, 5);
+    for (const id of [9, 3, 7, 1, 5]) await bot.receiveFrom(id * 10, id);
     expect(idsOf(await bot.claim(MORNING, NEVER, 3))).toEqual([1, 3, 5]);
     expect(await bot.claim(MORNING, NEVER, 3)).toEqual([
-      { updateId: 7, actorId: 7, payload: { text: 't7' }, tries: 1 },
-      { updateId: 9, actorId: 7, payload: { text: 't9' }, tries: 1 },
+      { updateId: 7, actorId: 70, payload: { text: 't7' }, tries: 1 },
+      { updateId: 9, actorId: 90, payload: { text: 't9' }, tries: 1 },
     ]);
     expect(await bot.claim()).toEqual([]);
   });
@@ -114,7 +69,7 @@ function claiming(opened: () => Store) {
   it('claims at once never take the same update', async () => {
     const bot = aBot(opened);
     const all = Array.from({ length: 40 }, (_, index) => index);
-    await bot.receive(...all);
+    await bot.receiveFrom(null, ...all);
     const taken = await Promise.all([1, 2, 3, 4].map(() => bot.claim(MORNING, NEVER, 10)));
     const ids = taken.flatMap(idsOf);
     expect(new Set(ids).size).toBe(ids.length);
@@ -146,35 +101,11 @@ function claiming(opened: () => Store) {
   });
 }
 
-function abandoned(opened: () => Store) {
-  it('an update whose handling began before the limit is taken again, a younger one is not', async () => {
-    const bot = aBot(opened);
-    await bot.receive(1);
-    await bot.claim(at(0));
-    expect(await bot.claim(at(60), at(0))).toEqual([]);
-    expect((await bot.claim(at(60), at(1))).map((row) => row.tries)).toEqual([2]);
-    expect(await bot.claim(at(61), at(60))).toEqual([]);
-  });
-
-  it('an update that outlives no handler is set aside after its last try, and then purged', async () => {
-    const bot = aBot(opened);
-    await bot.receive(1);
-    for (let tries = 1; tries <= MAX_TRIES; tries += 1) {
-      expect(await bot.claim(at(tries * 10), at(tries * 10))).toHaveLength(1);
-    }
-    expect((await bot.rows()).map((row) => row.status)).toEqual(['handling']);
-    expect(await bot.claim(at(100), at(100))).toEqual([]);
-    expect((await bot.rows()).map((row) => row.status)).toEqual(['failed']);
-    await purgeUpdates(opened(), at(101));
-    expect(await bot.rows()).toEqual([]);
-  });
-}
-
 function ending(opened: () => Store) {
   it('purging deletes what ended before the limit, and nothing that is open', async () => {
     await purgeUpdates(opened(), at(999_999));
     const bot = aBot(opened);
-    await bot.receive(1, 2, 3, 4);
+    await bot.receiveFrom(null, 1, 2, 3, 4);
     await bot.claim(MORNING, NEVER, 3);
     await bot.finish(1, at(10));
     await bot.finish(2, at(20));

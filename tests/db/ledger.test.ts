@@ -57,7 +57,6 @@ function attempts(opened: () => Store) {
       kind: 'evening',
       day: MONDAY,
       eveningId: view.id,
-      recipientId: family.helper.id,
       chatId: family.helper.chatId,
       notBefore: NOW,
       expiresAt: evening(MONDAY, 180),

@@ -16,6 +16,7 @@ describe.each(backends)('marking on $name', (backend) => {
   const opened = sharedStore(backend);
   describe('of cards', () => cards(opened));
   describe('twice', () => twice(opened));
+  describe('from an older screen', () => older(opened));
   describe('of a run', () => runs(opened));
 });
 
@@ -145,6 +146,30 @@ function twice(opened: () => Store) {
       (await getEvening(store, scope)).results[0]?.earlier;
     expect(await earlier(tuesday.scope)).toEqual([4]);
     expect(await earlier(monday.scope)).toEqual([]);
+  });
+}
+
+function older(opened: () => Store) {
+  it('all right wipes no cards that another helper tapped as missed', async () => {
+    const { scope, rows, read, family } = await aMarkableEvening(opened());
+    const other = { ...scope, helperId: family.helpers[1]?.id ?? '' };
+    const allRight = () => closePart(opened(), other, { part: 0, verdict: ALL_RIGHT, now: NOW });
+    await openMarking(opened(), scope, { part: 0, now: NOW });
+    for (const card of [1, 3]) await toggleMissed(opened(), scope, { part: 0, card, now: NOW });
+    await allRight();
+    expect(await rows('mark')).toEqual([]);
+    expect((await read()).marking).toEqual({ part: 0, missed: [1, 3] });
+    for (const card of [1, 3]) await toggleMissed(opened(), scope, { part: 0, card, now: NOW });
+    await allRight();
+    expect((await read()).results[0]).toMatchObject({ right: 5, asked: 5 });
+  });
+
+  it('cards tapped in one part do not hold up another part', async () => {
+    const { scope, read } = await aMarkableEvening(opened());
+    await openMarking(opened(), scope, { part: 0, now: NOW });
+    await toggleMissed(opened(), scope, { part: 0, card: 1, now: NOW });
+    await closePart(opened(), scope, { part: 2, verdict: ALL_RIGHT, now: NOW });
+    expect((await read()).results[2]).toMatchObject({ right: 8 });
   });
 }
 

@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import {
+  closePart,
   currentMarks,
+  type HelperScope,
+  openMarking,
   readMemory,
-  rebuildAllMemory,
+  rebuildAll,
   refreshMemory,
   type Store,
 } from '../../db/index.ts';
@@ -27,9 +30,21 @@ async function practised(store: Store) {
     const now = evening(on, 10);
     await markPart(store, scope, { part: 0, missed: [index, 4], now });
     await markPart(store, scope, { part: 2, missed: [index], now });
+    // A counting run leaves no marks but a result, and that can be corrected as well.
+    await sayRun(store, scope, { said: 4, now });
+    if (on === TUESDAY) await sayRun(store, scope, { said: 9, now });
     if (on === TUESDAY) await markPart(store, scope, { part: 0, missed: [2], now }, [index, 4]);
   }
   return family.child.id;
+}
+
+async function sayRun(
+  store: Store,
+  scope: HelperScope,
+  { said, now }: { said: number; now: Date },
+) {
+  await openMarking(store, scope, { part: 1, now });
+  await closePart(store, scope, { part: 1, verdict: { kind: 'said', said }, now });
 }
 
 /** The marks with the highest revision of their part, straight from the rows. */
@@ -67,7 +82,7 @@ function updated(opened: () => Store) {
     const childId = await practised(opened());
     const rows = await countingRows(opened(), childId);
     const scores = (await readTable(opened(), 'part_score')).filter(
-      (row) => row.child_id === childId,
+      (row) => row.child_id === childId && row.strand !== 'counting',
     );
     expect(scores).toHaveLength(6);
     for (const score of scores) {
@@ -88,7 +103,7 @@ function repaired(opened: () => Store) {
     await practised(opened());
     const before = await dumpAll(opened());
     const children = await readTable(opened(), 'child');
-    expect(await rebuildAllMemory(opened())).toBe(children.length);
+    expect(await rebuildAll(opened())).toBe(children.length);
     expect(await dumpAll(opened())).toEqual(before);
   });
 
@@ -104,7 +119,35 @@ function repaired(opened: () => Store) {
       `insert into fact_memory values ('${childId}', 'clock:0330', 1, 1, 1, '2026-09-14', true)`,
     );
     expect(await dumpAll(opened())).not.toEqual(before);
-    await rebuildAllMemory(opened());
+    await rebuildAll(opened());
+    expect(await dumpAll(opened())).toEqual(before);
+  });
+
+  it('rebuilding brings back scores and memory from marks and run results alone', async () => {
+    const childId = await practised(opened());
+    const before = await dumpAll(opened());
+    for (const table of ['part_score', 'fact_memory']) {
+      await runSql(opened(), `delete from ${table} where child_id = '${childId}'`);
+    }
+    expect(await dumpAll(opened())).not.toEqual(before);
+    await rebuildAll(opened());
+    expect(await dumpAll(opened())).toEqual(before);
+  });
+
+  it('rebuilding repairs a score of an earlier revision and drops one without marks', async () => {
+    const childId = await practised(opened());
+    const before = await dumpAll(opened());
+    await runSql(
+      opened(),
+      `update part_score set revision = 1, "right" = 0 where child_id = '${childId}' and revision = 2`,
+    );
+    await runSql(
+      opened(),
+      `insert into part_score select evening_id, 7, child_id, strand, rung, blueprint, "right", asked, revision, marked_at
+       from part_score where child_id = '${childId}' and part = 0 limit 1`,
+    );
+    expect(await dumpAll(opened())).not.toEqual(before);
+    await rebuildAll(opened());
     expect(await dumpAll(opened())).toEqual(before);
   });
 

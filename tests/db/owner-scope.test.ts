@@ -68,7 +68,7 @@ function teacherSide(opened: () => verbs.Store) {
     },
   );
 
-  it.each(['issueSlips', 'removeBreak'])(
+  it.each(['issueSlips', 'keepSlips', 'writeSlips', 'removeBreak'])(
     '%s does not reach into another class from one’s own',
     async (name) => {
       const store = opened();
@@ -152,6 +152,7 @@ function lists(opened: () => verbs.Store) {
     const changed = await verbs.setEveningTime(store, {
       helperId,
       time: verbs.storedTime('18:00'),
+      now: MORNING,
     });
     expect(changed).toBe(0);
   });

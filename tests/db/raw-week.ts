@@ -7,6 +7,7 @@ export interface RawChildWeek {
   readonly number: number;
   readonly nickname: string;
   readonly joined: boolean;
+  readonly left: boolean;
   readonly reachable: boolean;
   readonly silentRun: number;
   readonly evenings: readonly unknown[];
@@ -34,7 +35,8 @@ export async function weekFromRows(
     pages: await readTable(store, 'page_log'),
   };
   const helpers = await readTable(store, 'helper');
-  const joined = (await readTable(store, 'helper_child')).filter((row) => row.left_at === null);
+  const everJoined = await readTable(store, 'helper_child');
+  const joined = everJoined.filter((row) => row.left_at === null);
   const children = (await readTable(store, 'child')).filter((row) => row.class_id === classId);
   const weeks = children.map((child) => {
     const own = joined.filter((row) => row.child_id === child.id);
@@ -48,6 +50,7 @@ export async function weekFromRows(
       number: Number(child.number),
       nickname: String(child.nickname),
       joined: own.length > 0,
+      left: own.length === 0 && everJoined.some((row) => row.child_id === child.id),
       reachable: within.length > 0,
       silentRun: silentRunOf(evenings.map((row) => statusOf(row, tables))),
       evenings: evenings

@@ -83,6 +83,7 @@ function children(opened: () => Store) {
       'eveningTime',
       'helpers',
       'id',
+      'left',
       'nickname',
       'number',
       'reachable',
@@ -97,7 +98,7 @@ function families(opened: () => Store) {
     const sibling = await aChild(opened(), classroom, 'Otto');
     await aHelper(opened(), await aSlip(opened(), classroom, sibling.id), helper.chatId);
     const neighbour = await aFamily(opened(), classroom, { nickname: 'Juniper' });
-    const input = { helperId: helper.id, time: time('19:10') };
+    const input = { helperId: helper.id, time: time('19:10'), now: MORNING };
     expect(await setEveningTime(opened(), input)).toBe(2);
     const times = async (helperId: string) =>
       (await listFamilyChildren(opened(), helperId)).map((row) => row.eveningTime);
@@ -108,7 +109,11 @@ function families(opened: () => Store) {
   it.each(['05:59', '20:01'])('a family’s time of %s is refused', async (wrong) => {
     const { helper } = await aFamily(opened(), await aClass(opened()));
     expect(isEveningTime(time(wrong))).toBe(false);
-    const setting = setEveningTime(opened(), { helperId: helper.id, time: time(wrong) });
+    const setting = setEveningTime(opened(), {
+      helperId: helper.id,
+      time: time(wrong),
+      now: MORNING,
+    });
     expect(await refusalOf(setting)).toBe('invalid: evening time');
   });
 

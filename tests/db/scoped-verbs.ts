@@ -3,6 +3,7 @@ import {
   addBreak,
   addChildren,
   closePart,
+  countSlips,
   declineEvening,
   getBook,
   getClass,
@@ -10,6 +11,7 @@ import {
   getPlans,
   type HelperScope,
   issueSlips,
+  keepSlips,
   listChildren,
   openMarking,
   recordPages,
@@ -23,7 +25,7 @@ import {
   type TeacherScope,
   toggleMissed,
   updateClass,
-  wereSlipsIssuedSince,
+  writeSlips,
 } from '../../db/index.ts';
 import { evening, MONDAY, MORNING, PLAN, TUESDAY } from '../support/term.ts';
 
@@ -46,18 +48,23 @@ export const TEACHER_VERBS: Readonly<Record<string, TeacherVerb>> = {
   addBreak: (store, scope) =>
     addBreak(store, scope, { break: { first: MONDAY, last: TUESDAY }, title: 'Fair', now }),
   addChildren: (store, scope) => addChildren(store, scope, { nicknames: ['Juniper'], now }),
+  countSlips: (store, scope) => countSlips(store, scope),
   getBook: (store, scope) => getBook(store, scope),
   getClass: (store, scope) => getClass(store, scope),
   getPlans: (store, scope) => getPlans(store, scope),
   issueSlips: (store, scope, { childId }) => issueSlips(store, scope, { childIds: [childId], now }),
+  keepSlips: (store, scope, { childId }) => {
+    const child = { id: childId, number: 1, nickname: 'Wren' };
+    return keepSlips(store, scope, { slips: [{ child, code: 'A'.repeat(22) }], now });
+  },
   listChildren: (store, scope) => listChildren(store, scope),
-  removeBreak: (store, scope, { breakId }) => removeBreak(store, scope, breakId),
+  removeBreak: (store, scope, { breakId }) => removeBreak(store, scope, { breakId, now }),
   retireBook: (store, scope) => retireBook(store, scope, now),
   saveDraftPlan: (store, scope) => saveDraftPlan(store, scope, { plan: PLAN, now }),
   setBook: (store, scope) => setBook(store, scope, { book: BOOK, now }),
-  updateClass: (store, scope) => updateClass(store, scope, { title: 'Heron class' }),
-  wereSlipsIssuedSince: (store, scope, { childId }) =>
-    wereSlipsIssuedSince(store, scope, { childIds: [childId], since: now }),
+  updateClass: (store, scope) =>
+    updateClass(store, scope, { changes: { title: 'Heron class' }, now }),
+  writeSlips: (store, scope, { childId }) => writeSlips(store, scope, [childId]),
 };
 
 /** A call of every verb that takes a HelperScope. A new one belongs here. */
@@ -86,6 +93,7 @@ export const UNSCOPED: Readonly<Record<string, readonly string[]>> = {
     'isTitle',
     'localTimeAt',
     'parseZone',
+    'problemOf',
     'storedDay',
     'storedTime',
     'toSchoolClass',
@@ -124,6 +132,7 @@ export const UNSCOPED: Readonly<Record<string, readonly string[]>> = {
     'findFile',
     'findFollower',
     'finishUpdate',
+    'forgetCopy',
     'forgetFile',
     'getActivePlan',
     'getRunningClass',
@@ -137,13 +146,13 @@ export const UNSCOPED: Readonly<Record<string, readonly string[]>> = {
     'listPastEvenings',
     'listRunningClasses',
     'nextPages',
+    'nextTryAt',
     'oweAgain',
     'oweDigest',
     'oweHelpers',
     'oweTeachers',
     'pagesDone',
     'pauseSending',
-    'pausedUntil',
     'planEvening',
     'postponeDelivery',
     'purgeUpdates',
@@ -151,10 +160,14 @@ export const UNSCOPED: Readonly<Record<string, readonly string[]>> = {
     'readEvening',
     'readMemory',
     'readWeek',
-    'rebuildAllMemory',
+    'rebuildAll',
+    'refreshAllMemory',
     'refreshMemory',
     'retryUpdate',
+    'returnAbandoned',
+    'returnUpdates',
     'saveFile',
+    'setAsideUpdate',
     'settleDelivery',
     'storeUpdates',
     'takeSendSlot',

@@ -1,6 +1,15 @@
 import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
-import { acceptSlip, issueSlips, readSlip, SLIP_LIMITS, type Store } from '../../db/index.ts';
+import {
+  acceptSlip,
+  countSlips,
+  issueSlips,
+  keepSlips,
+  readSlip,
+  SLIP_LIMITS,
+  type Store,
+  writeSlips,
+} from '../../db/index.ts';
 import { codeOf } from '../support/code-of.ts';
 import { AGREEMENT, aChat, aChild, aClass, aFamily, aHelper, aSlip } from '../support/people.ts';
 import { dumpAll, readTable } from '../support/raw-rows.ts';
@@ -12,6 +21,7 @@ const AFTER = (ms: number) => new Date(MORNING.getTime() + ms);
 /** How a slip opens. Runs on the store that joining.test.ts opens. */
 export function slipSuite(opened: () => Store): void {
   describe('as stored', () => storage(opened));
+  describe('as written', () => written(opened));
   describe('as refused', () => refusals(opened));
   describe('under a rush', () => rush(opened));
 }
@@ -69,6 +79,38 @@ function storage(opened: () => Store) {
     const childIds = [child.id, child.id];
     const issued = await issueSlips(opened(), classroom.scope, { childIds, now: MORNING });
     expect(issued.map((slip) => slip.child.id)).toEqual([child.id]);
+  });
+}
+
+function written(opened: () => Store) {
+  it('stores nothing and opens nothing, and the child’s earlier slip still works', async () => {
+    const { classroom, child, code } = await setting(opened());
+    const before = await dumpAll(opened());
+    const [slip] = await writeSlips(opened(), classroom.scope, [child.id]);
+    expect(slip).toMatchObject({ child: { id: child.id, number: 1, nickname: 'Wren' } });
+    expect(await dumpAll(opened())).toEqual(before);
+    expect(await codeOf(join(opened(), slip?.code ?? '', aChat()))).toBe('not_found');
+    expect(await codeOf(join(opened(), code, aChat()))).toBe('accepted');
+  });
+
+  it('opens its child once it is kept, and the earlier slip is dead from then on', async () => {
+    const { classroom, child, code } = await setting(opened());
+    const slips = await writeSlips(opened(), classroom.scope, [child.id]);
+    await keepSlips(opened(), classroom.scope, { slips, now: MORNING });
+    expect(await codeOf(join(opened(), code, aChat()))).toBe('not_found');
+    expect(await codeOf(join(opened(), slips[0]?.code ?? '', aChat()))).toBe('accepted');
+  });
+
+  it('counts in its class once kept, and goes on counting after it is dead', async () => {
+    const { classroom, child } = await setting(opened());
+    const other = await setting(opened());
+    const counts = () =>
+      Promise.all([classroom, other.classroom].map(({ scope }) => countSlips(opened(), scope)));
+    expect(await counts()).toEqual([1, 1]);
+    await writeSlips(opened(), classroom.scope, [child.id]);
+    expect(await counts()).toEqual([1, 1]);
+    await aSlip(opened(), classroom, child.id);
+    expect(await counts()).toEqual([2, 1]);
   });
 }
 

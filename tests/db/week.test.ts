@@ -4,12 +4,11 @@ import {
   closePart,
   declineEvening,
   digestDays,
-  listNudgeCandidates,
+  leaveAll,
   markUnreachable,
   openMarking,
   readWeek,
   recordPages,
-  remindLater,
   type Store,
   setBook,
 } from '../../db/index.ts';
@@ -30,6 +29,7 @@ import {
   WEDNESDAY,
 } from '../support/term.ts';
 import { historySuite } from './history.suite.ts';
+import { nudgeSuite } from './nudges.suite.ts';
 import { weekFromRows } from './raw-week.ts';
 
 const WEEK = [MONDAY, TUESDAY, WEDNESDAY, THURSDAY, FRIDAY];
@@ -43,7 +43,7 @@ describe.each(backends)('the week on $name', (backend) => {
   describe('as the digest reads it', () => reading(opened));
   describe('while it is going on', () => freshness(opened));
   describe('and its days', () => days(opened));
-  describe('and nudges', () => nudges(opened));
+  describe('and nudges', () => nudgeSuite(opened));
   describe('and its past evenings', () => historySuite(opened));
 });
 
@@ -92,6 +92,8 @@ function reading(opened: () => Store) {
       for (const family of families) await live(opened(), classroom, family, on, random);
     }
     await markUnreachable(opened(), families[3]?.helper.chatId ?? 0, MORNING);
+    const gone = await aFamily(opened(), classroom, { nickname: 'Robin' });
+    await leaveAll(opened(), { helperId: gone.helper.id, now: MORNING });
     const { classId } = classroom.scope;
     const read = await readWeek(opened(), { classId, days: WEEK, now: NOON_AFTER });
     const counted = await weekFromRows(opened(), classId, WEEK);
@@ -101,6 +103,7 @@ function reading(opened: () => Store) {
     // The check means something only if the generated week holds every case.
     expect([...new Set(statuses)].sort()).toEqual(['not_today', 'practised', 'silent', 'unsent']);
     expect(statuses).toHaveLength(20);
+    expect(counted.filter((row) => row.left).map((row) => row.nickname)).toEqual(['Robin']);
   });
 
   it('silence is counted from before the week, and one answer ends it', async () => {
@@ -126,7 +129,7 @@ function reading(opened: () => Store) {
 }
 
 function freshness(opened: () => Store) {
-  it('an evening that was sent a moment ago and is not marked yet is no silence', async () => {
+  it('an evening that may still be marked is no silence; two hours after it was sent it shows', async () => {
     const classroom = await aClass(opened());
     const family = await aFamily(opened(), classroom);
     for (const on of [MONDAY, TUESDAY]) {
@@ -140,10 +143,12 @@ function freshness(opened: () => Store) {
       return (await readWeek(opened(), { classId, days, now })).children[0];
     };
     expect(await seen(30)).toMatchObject({ silentRun: 1, evenings: [{ day: MONDAY }] });
-    expect(await seen(121)).toMatchObject({
-      silentRun: 2,
-      evenings: [{ day: MONDAY }, { day: TUESDAY }],
-    });
+    expect(await seen(119)).toMatchObject({ silentRun: 1, evenings: [{ day: MONDAY }] });
+    const both = [{ day: MONDAY }, { day: TUESDAY, status: 'silent' }];
+    expect(await seen(120)).toMatchObject({ silentRun: 1, evenings: both });
+    // Midnight in the class's zone is six and a half hours after half past five.
+    expect(await seen(389)).toMatchObject({ silentRun: 1, evenings: both });
+    expect(await seen(390)).toMatchObject({ silentRun: 2, evenings: both });
   });
 
   it('a week without days has the class’s children and no evenings', async () => {
@@ -174,43 +179,5 @@ function days(opened: () => Store) {
     const before = [friday, MONDAY, TUESDAY, WEDNESDAY, THURSDAY];
     expect(await digestDays(opened(), schoolClass, FRIDAY)).toEqual(before);
     expect(await digestDays(opened(), schoolClass, FRIDAY, 'with_today')).toEqual(WEEK);
-  });
-}
-
-function nudges(opened: () => Store) {
-  it('only an evening that nobody marked, put off or nudged is a candidate', async () => {
-    const classroom = await aClass(opened());
-    const candidates = () =>
-      listNudgeCandidates(opened(), { classId: classroom.scope.classId, day: MONDAY });
-    const [open, marked, declined] = [
-      await anEvening(opened(), classroom, await aFamily(opened(), classroom)),
-      await anEvening(
-        opened(),
-        classroom,
-        await aFamily(opened(), classroom, { nickname: 'Otto' }),
-      ),
-      await anEvening(
-        opened(),
-        classroom,
-        await aFamily(opened(), classroom, { nickname: 'Fern' }),
-      ),
-    ];
-    expect(await candidates()).toHaveLength(3);
-    const now = evening(MONDAY, 5);
-    await closePart(opened(), marked.scope, { part: 0, verdict: { kind: 'all_right' }, now });
-    await declineEvening(opened(), declined.scope, now);
-    expect(await candidates()).toEqual([
-      {
-        eveningId: open.view.id,
-        childId: open.view.childId,
-        plannedAt: evening(MONDAY),
-        marked: false,
-        declined: false,
-        alreadyNudged: false,
-        reminded: false,
-      },
-    ]);
-    await remindLater(opened(), open.scope, { at: evening(MONDAY, 40), now });
-    expect(await candidates()).toMatchObject([{ reminded: true }]);
   });
 }

@@ -172,7 +172,7 @@ describe('“/stop”', () => {
     expect(await phone(2009).chat()).toHaveLength(before);
     await phone(DEMO_TEACHER).say('/class');
     await phone(DEMO_TEACHER).tap(BUTTONS.children);
-    expect((await phone(DEMO_TEACHER).last()).text).toContain('Tamsin: not joined yet');
+    expect((await phone(DEMO_TEACHER).last()).text).toContain('Tamsin: its helper has left');
   });
 
   it('tells no name and no typed text to the log', async () => {

@@ -4,6 +4,7 @@ import { BUTTONS } from '../../bot/texts/buttons.ts';
 import { storableJson } from '../../db/inbox/storable-json.ts';
 import { loadSchool, Phone } from '../support/demo-school.ts';
 import { leaksOf } from '../support/leaks.ts';
+import { outlast } from '../support/outlast.ts';
 import { ask } from '../support/phones.ts';
 import { readTable } from '../support/raw-rows.ts';
 import { storedAbout } from '../support/stored.ts';
@@ -122,10 +123,12 @@ describe('an update that makes no sense', () => {
     await world.client.injectUpdate(update);
     await world.settle();
     expect(await ask(pip, '/help')).toContain('You help Pip.');
-    const waiting = (await readTable(world.store, 'inbox')).filter((row) =>
-      ['pending', 'handling'].includes(String(row.status)),
-    );
-    expect(waiting).toEqual([]);
+  });
+
+  it('is set aside after its last try', async () => {
+    await outlast(world);
+    const ends = (await readTable(world.store, 'inbox')).map((row) => row.status);
+    expect(new Set(ends)).toEqual(new Set(['done', 'failed']));
   });
 
   it('like a sticker or a place on the map gets a plain reply', async () => {

@@ -44,12 +44,21 @@ describe('the one nudge', () => {
     await phone(2005).tap(BUTTONS.allRight);
     await phone(2006).playEvening();
     await phone(2008).tap(BUTTONS.notToday);
+    // Asked for later, then started before the reminder came, and nothing marked.
+    await at(14, '17:00');
+    await phone(2009).tap(BUTTONS.later);
+    await phone(2009).tap(BUTTONS.start);
     await at(14, '17:59');
     expect(await nudgesOn(2007, 'Monday')).toHaveLength(0);
     for (let minute = 0; minute < 10; minute += 1) await at(14, `18:0${minute}`);
     const nudges = await nudgesOn(2007, 'Monday');
     expect(nudges).toHaveLength(1);
     expect(nudges[0]?.text).toContain('Bramble · Monday');
+  });
+
+  it('comes once to a family that asked for later and started before its reminder', async () => {
+    expect(await phone(2009).messagesWith('You asked for a reminder')).toHaveLength(0);
+    expect(await nudgesOn(2009, 'Monday')).toHaveLength(1);
   });
 
   it('carries the same Start button as the evening’s message', async () => {
@@ -121,8 +130,9 @@ describe('the teacher’s digest', () => {
     await at(18, '18:00');
     await at(18, '19:00');
     const [digest] = await phone(DEMO_TEACHER).messagesWith('To call');
-    expect(digest?.text).toContain('Ziggy: 5 evenings in a row without an answer');
-    expect(digest?.text).toContain('Clover: 2 evenings in a row without an answer');
+    // Tonight may still be marked, so it is not counted.
+    expect(digest?.text).toContain('Ziggy: 4 evenings in a row without an answer');
+    expect(digest?.text).not.toContain('Clover');
     expect(digest?.text).not.toContain('Saffron');
     expect(digest?.text).not.toContain('Bramble');
   });

@@ -87,7 +87,7 @@ describe('keyboards', () => {
   const children = Array.from({ length: MAX_CHILDREN }, (_, at) =>
     listed(at + 1, 'Д'.repeat(NICKNAME_LENGTH)),
   );
-  const screens = [...marking, pickChildScreen(kingfisher, children)];
+  const screens = [...marking, pickChildScreen(kingfisher.id, children, 9_999)];
 
   it('have no more buttons than people see', () => {
     for (const screen of screens) expect(screen.buttons.flat().length).toBeLessThanOrEqual(BUTTONS);

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { ACTIONS, type Action } from '../../../bot/callback/actions.ts';
+import { ACTIONS, type Action, RETIRED_TAGS } from '../../../bot/callback/actions.ts';
 import { MAX_BYTES, pack, unpack } from '../../../bot/callback/codec.ts';
 import { PLAN_LIMITS, RUNGS, STRANDS } from '../../../drills/index.ts';
 import { anyAction } from '../support/any-action.ts';
@@ -38,7 +38,8 @@ describe('a button', () => {
       { kind: 'toggle', evening, part: 5, card: PLAN_LIMITS.cards.max - 1, missed: 1 },
       { kind: 'said', evening, part: 5, said: PLAN_LIMITS.cards.max },
       { kind: 'pages', evening, pages: 9999 },
-      { kind: 'childLink', classId, number: 9999 },
+      { kind: 'childLink', classId, number: 9999, slips: '123456789' },
+      { kind: 'makeLinks', classId, slips: '123456789' },
       { kind: 'removeBreak', classId, index: 9999, first: '2026-10-12' },
       { kind: 'planCards', ...at, cards: PLAN_LIMITS.cards.max },
       { kind: 'planSeconds', ...at, seconds: PLAN_LIMITS.seconds.max },
@@ -124,4 +125,10 @@ it('no two actions share a tag, and every tag is two small letters', () => {
   const tags = Object.values(ACTIONS).map(({ tag }) => tag);
   expect(new Set(tags).size).toBe(tags.length);
   expect(tags.filter((tag) => !/^[a-z]{2}$/.test(tag))).toEqual([]);
+});
+
+it('a tag that was retired is not used again', () => {
+  const tags = Object.values(ACTIONS).map(({ tag }): string => tag);
+  expect(tags.filter((tag) => RETIRED_TAGS.includes(tag))).toEqual([]);
+  for (const tag of RETIRED_TAGS) expect(unpack(`1:${tag}:AZoAAAAAcACAAAAAAAAAAQ`)).toBeNull();
 });

@@ -49,6 +49,14 @@ describe('days and times', () => {
     expect(labels.filter((label) => label.startsWith('Digest ✓'))).toEqual(['Digest ✓ Fri']);
   });
 
+  it('carry what a day shall be, so that the same tap twice is the same as once', () => {
+    const screen = screens.timesScreen({ ...kingfisher, weekdays: [1, 3] });
+    const wishes = actionsOf(screen).flatMap((action) =>
+      action?.kind === 'schoolDay' ? [action.on] : [],
+    );
+    expect(wishes).toEqual([0, 1, 0, 1, 1, 1, 1]);
+  });
+
   it('ask for each thing that is typed', () => {
     const asked = actionsOf(screens.timesScreen(kingfisher)).flatMap((action) =>
       action?.kind === 'askFor' ? [action.what] : [],
@@ -62,20 +70,36 @@ describe('the children', () => {
     expect(kindsOf(screens.childrenScreen(kingfisher, []))).toEqual(['askFor', 'openClass']);
     expect(kindsOf(screens.childrenScreen(kingfisher, [listed(1, 'Wren')]))).toEqual([
       'askFor',
-      'missingLinks',
+      'askLinks',
       'pickChild',
       'openClass',
     ]);
   });
 
   it('are picked by number and nickname', () => {
-    const screen = screens.pickChildScreen(kingfisher, [listed(1, 'Wren'), listed(4, 'שרה')]);
+    const children = [listed(1, 'Wren'), listed(4, 'שרה')];
+    const screen = screens.pickChildScreen(kingfisher.id, children, 7);
     expect(labelsOf(screen)).toEqual(['1. Wren', '4. \u2068שרה\u2069', 'Back']);
     expect(actionsOf(screen)[1]).toEqual({
       kind: 'childLink',
       classId: kingfisher.id,
       number: 4,
+      slips: '7',
     });
+  });
+
+  it('without a helper get links only after a warning, by a button that says when it was shown', () => {
+    const screen = screens.makeLinksScreen(kingfisher.id, 3, 12);
+    expect(screen.text.text).toContain('3 children have no helper');
+    expect(screen.text.text).toContain('Links given out before for these children stop working.');
+    expect(actionsOf(screen)).toEqual([
+      { kind: 'makeLinks', classId: kingfisher.id, slips: '12' },
+      { kind: 'children', classId: kingfisher.id },
+    ]);
+  });
+
+  it('who all have a helper need no links, and none can be made', () => {
+    expect(kindsOf(screens.makeLinksScreen(kingfisher.id, 0, 12))).toEqual(['children']);
   });
 });
 

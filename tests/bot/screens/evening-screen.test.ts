@@ -161,7 +161,7 @@ describe('asking for pages', () => {
     [14, 15, ['None', '1', '2', '3', '4']],
     [48, 48, ['None', '1', '2', '3']],
   ])('of pages %d to %d goes from none to two more than asked for', (from, to, labels) => {
-    const book = { title: 'Pebble Path', from, to, last: 48 };
+    const book = { title: 'Pebble Path', from, to };
     const screen = pagesScreen(finished({ book, pages: null }));
     expect(labelsOf(screen).flat()).toEqual(labels);
     const pages = actionsOf(screen).map((action) => action?.kind === 'pages' && action.pages);

@@ -61,7 +61,7 @@ export function view(change: Partial<EveningView> = {}): EveningView {
     zone: 'Africa/Johannesburg',
     day: TUESDAY,
     drill,
-    book: { title: 'Pebble Path', from: 14, to: 15, last: 48 },
+    book: { title: 'Pebble Path', from: 14, to: 15 },
     started: false,
     declined: false,
     remindAt: null,
@@ -97,7 +97,7 @@ export function largest(nickname: string): EveningView {
   return view({
     nickname,
     drill: { version: 1, parts },
-    book: { title: 'Pebble Path '.repeat(5), from: 994, to: 998, last: 999 },
+    book: { title: 'Pebble Path '.repeat(5), from: 994, to: 998 },
     started: true,
     results: parts.map((part) => scored(part, { earlier: [0] })),
     marking: { part: 0, missed: Array.from({ length: 20 }, (_, card) => card) },

@@ -23,7 +23,7 @@ export const kingfisher: SchoolClass = {
   nudgeTime: storedTime('19:00'),
   digestWeekday: 5,
   digestTime: storedTime('20:00'),
-  createdAt: new Date('2026-09-01T08:00:00Z'),
+  digestSince: new Date('2026-09-01T08:00:00Z'),
 };
 
 /** A child of the class list. */
@@ -34,6 +34,7 @@ export function listed(number: number, nickname: string, helpers = 1): ListedChi
     nickname,
     helpers,
     reachable: helpers,
+    left: false,
     eveningTime: null,
   };
 }
@@ -70,6 +71,7 @@ export function week(number: number, nickname: string, change: Partial<ChildWeek
     number,
     nickname,
     joined: true,
+    left: false,
     reachable: true,
     silentRun: 0,
     evenings: WEEK.map((day) => practised(day)),

@@ -1,3 +1,4 @@
+import * as buttons from '../../../bot/texts/buttons.ts';
 import * as digests from '../../../bot/texts/digest.ts';
 import * as errors from '../../../bot/texts/errors.ts';
 import * as evenings from '../../../bot/texts/evening.ts';
@@ -8,7 +9,7 @@ import * as rosters from '../../../bot/texts/roster.ts';
 import * as teachers from '../../../bot/texts/teacher.ts';
 import type { Text } from '../../../bot/texts/words.ts';
 import { AppError, type OpenSlip, storedDay } from '../../../db/index.ts';
-import { type PlanPart, RUNGS } from '../../../drills/index.ts';
+import { type PlanPart, RUNGS, STRANDS } from '../../../drills/index.ts';
 import { bonds, clocks, finished, fives, gaps, scored, view } from '../support/evening.ts';
 import { family, kingfisher, listed, summaryOf, WEEK, week } from '../support/kingfisher.ts';
 
@@ -16,6 +17,7 @@ import { family, kingfisher, listed, summaryOf, WEEK, week } from '../support/ki
 export const NICKNAME = '👩‍🚀 שרה';
 
 export const MODULES: Readonly<Record<string, unknown>>[] = [
+  buttons,
   digests,
   errors,
   evenings,
@@ -84,6 +86,7 @@ const FAMILY_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   nothingToday: [families.nothingToday(child)],
   timeSet: [families.timeSet('18:15')],
   badTime: ['', 'מחר', 'x'.repeat(4_000)].map((typed) => families.badTime(typed, '06:00', '20:00')),
+  tooLateToRemind: [families.tooLateToRemind('20:20', '20:45')],
   askToLeave: [families.askToLeave([child, family('Otto')])],
   left: [families.left()],
   staying: [families.staying()],
@@ -138,9 +141,10 @@ const TEACHER_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   joinLinks: [
     rosters.joinLinks([{ child: listed(1, NICKNAME), code: 'abc' }], (code) => `https://${code}`),
   ],
-  allJoined: [rosters.allJoined()],
+  askToMakeLinks: [0, 1, 12].map(rosters.askToMakeLinks),
   askWhichChild: [rosters.askWhichChild()],
   breakList: [teachers.breakList(titled, []), teachers.breakList(titled, breaks)],
+  breakButton: breaks.map(teachers.breakButton),
   badBreak: (['shape', 'date', 'order', 'long'] as const).map((problem) =>
     teachers.badBreak(problem, problem === 'long' ? '130' : '2026-02-30'),
   ),
@@ -154,8 +158,19 @@ const TEACHER_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   classMade: [teachers.classMade()],
 };
 
+const BUTTON_TEXTS: Readonly<Record<string, readonly Said[]>> = {
+  timeButton: (['evening', 'nudge', 'digest'] as const).map((what) =>
+    buttons.timeButton(what, '17:30'),
+  ),
+  choiceButton: [true, false].map((chosen) => buttons.choiceButton('Mon', chosen)),
+  digestDayButton: [true, false].map((chosen) => buttons.digestDayButton('Mon', chosen)),
+  amountButton: [-5, -1, 1, 5].map((by) => buttons.amountButton(by, 'cards')),
+  secondsButton: ([-1, 1] as const).map(buttons.secondsButton),
+};
+
 /** What every function that makes words says, by the function's name. */
 export const ALL_TEXTS: Readonly<Record<string, readonly Said[]>> = {
+  ...BUTTON_TEXTS,
   ...EVENING_TEXTS,
   ...FAMILY_TEXTS,
   ...PLAN_TEXTS,
@@ -163,6 +178,7 @@ export const ALL_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   errorText: [errors.errorText(new AppError('invalid', 'title'))],
   noFiles: [general.noFiles()],
   privateOnly: [general.privateOnly()],
+  tableHeader: digests.tableHeader(WEEK, STRANDS),
   digest: [
     digests.digest(titled.title, summaryOf([week(1, NICKNAME), week(2, 'Otto')])),
     digests.digest(titled.title, summaryOf([week(1, 'Otto', { joined: false, evenings: [] })])),

@@ -43,6 +43,7 @@ describe('a digest', () => {
         week(2, 'Otto', { reachable: false, evenings: [] }),
         week(3, 'Juniper', { silentRun: 4, evenings: [] }),
         week(4, 'Tamarind', { joined: false, evenings: [] }),
+        week(5, 'Sorrel', { joined: false, left: true, evenings: [] }),
       ]),
     );
     expect(text).toContain(
@@ -52,10 +53,28 @@ describe('a digest', () => {
       '\n\nWobbling\n3 + 4 = 7: missed 5 of 5\nthe clock at half past three: missed 5 of 5\n',
     );
     expect(text).toContain(
-      '\n\nTo call\n2. Otto: messages no longer arrive\n3. Juniper: 4 evenings in a row without an answer\n4. Tamarind: no helper has joined yet\n',
+      '\n\nTo call\n2. Otto: messages no longer arrive\n3. Juniper: 4 evenings in a row without an answer\n5. Sorrel: its helper has left\n4. Tamarind: no helper has joined yet\n',
     );
     expect(text).toContain('\n\nWorkbook: 10 pages done.\n');
   });
+
+  it.each<[string, number, number, number, string]>([
+    ['stay', 3, 5, 10, 'stay (0 of 3 children got 9 in 10 or better)'],
+    ['move on', 1, 9, 10, 'move on (1 of 1 child got 9 in 10 or better)'],
+    ['stay', 3, 7, 7, 'stay (0 of 3 children got 9 in 10 or better; 3 had fewer than 8 to answer)'],
+  ])(
+    'says why a strand shall %s, of %d children with %d of %d',
+    (_, joined, right, asked, words) => {
+      const parts = [{ strand: 'bonds', rung: 'bonds.to10', right, asked }] as const;
+      const evenings = [practised(WEEK[0] ?? never(), { parts })];
+      const children = Array.from({ length: joined }, (_one, at) =>
+        week(at + 1, `Wren ${at + 1}`, { evenings }),
+      );
+      expect(textOf(summaryOf(children))).toContain(
+        `number bonds: ${right * joined} of ${asked * joined}, ${words}\n`,
+      );
+    },
+  );
 
   it('names the strands that are ready to move on', () => {
     const parts = [{ strand: 'bonds', rung: 'bonds.to10', right: 10, asked: 10 }] as const;

@@ -72,9 +72,10 @@ describe('what a teacher sees', () => {
       listed(2, 'Otto', 0),
       { ...listed(3, 'Juniper', 2), reachable: 0 },
       { ...listed(4, 'Tamarind', 2), reachable: 1 },
+      { ...listed(5, 'Sorrel', 0), left: true },
     ]);
     expect(text).toBe(
-      'Kingfisher class: 3 of 4 have a helper\n1. Wren\n2. Otto: not joined yet\n3. Juniper: messages no longer arrive\n4. Tamarind',
+      'Kingfisher class: 3 of 5 have a helper\n1. Wren\n2. Otto: not joined yet\n3. Juniper: messages no longer arrive\n4. Tamarind\n5. Sorrel: its helper has left',
     );
   });
 

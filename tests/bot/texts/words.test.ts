@@ -3,6 +3,7 @@ import {
   bold,
   count,
   dayName,
+  dayRange,
   lines,
   listOf,
   name,
@@ -73,6 +74,8 @@ describe('words for days', () => {
     expect(dayName(day)).toBe('Tuesday');
     // Releases of Node differ in the comma and in the short name of September.
     expect(shortDate(day)).toMatch(/^Tue,? 15 Sept?$/);
+    expect(dayRange(day, day)).toBe(shortDate(day));
+    expect(dayRange(day, storedDay('2026-09-18'))).toMatch(/^Tue,? 15 Sept? to Fri,? 18 Sept?$/);
     expect(weekdayName(1, 'long')).toBe('Monday');
     expect(weekdayName(7, 'short')).toBe('Sun');
   });

@@ -1,22 +1,24 @@
 import { describe, expect, test } from 'vitest';
-import { type ChildWeek, summariseWeek } from '../../../drills/index.ts';
+import { type ChildWeek, decideNudge, summariseWeek } from '../../../drills/index.ts';
 import { child, WEEK } from '../support/week.ts';
 
 const weekOf = (...children: ChildWeek[]) => summariseWeek({ days: WEEK, children });
 
 describe('whom to phone', () => {
-  test('the unreachable come first, then the longest silence, then those who never joined', () => {
+  test('the unreachable come first, then the longest silence, then who left, then who never joined', () => {
     const { calls, moreCalls } = weekOf(
       child(1, { joined: false }),
       child(2, { silentRun: 2 }),
       child(3, { silentRun: 6 }),
       child(4, { reachable: false, silentRun: 1 }),
       child(5, { silentRun: 1 }),
+      child(6, { joined: false, left: true, silentRun: 2 }),
     );
     expect(calls.map(({ number, reason, evenings }) => [number, reason, evenings])).toEqual([
       [4, 'unreachable', 1],
       [3, 'silent', 6],
       [2, 'silent', 2],
+      [6, 'left', 0],
       [1, 'not_joined', 0],
     ]);
     expect(moreCalls).toBe(0);
@@ -38,6 +40,17 @@ describe('whom to phone', () => {
     );
     expect(calls.map(({ number }) => number)).toEqual([1, 2, 3, 5, 7]);
     expect(moreCalls).toBe(2);
+  });
+
+  test('a family is phoned from the very evening on that it is nudged no more', () => {
+    const state = { marked: false, declined: false, alreadyNudged: false, reminded: false };
+    const runs = [0, 1, 2, 3, 4];
+    const phoned = runs.filter((silentRun) => weekOf(child(1, { silentRun })).calls.length > 0);
+    const unnudged = runs.filter(
+      (silentRunBefore) => !decideNudge({ ...state, silentRunBefore }).nudge,
+    );
+    expect(phoned).toEqual([2, 3, 4]);
+    expect(unnudged).toEqual(phoned);
   });
 
   test('a family that never joined is not called unreachable', () => {

@@ -12,6 +12,7 @@ export function child(number: number, rest: Partial<ChildWeek> = {}): ChildWeek 
     number,
     nickname: `Wren ${number}`,
     joined: true,
+    left: false,
     reachable: true,
     silentRun: 0,
     evenings: [],

@@ -1,8 +1,7 @@
 import { and, eq, inArray } from 'drizzle-orm';
 import { type FactId, type FactMemory, rebuildMemory } from '../../drills/index.ts';
 import type { Store } from '../connection/db.ts';
-import { inTransaction } from '../connection/transaction.ts';
-import { child, factMemory } from '../schema/index.ts';
+import { factMemory } from '../schema/index.ts';
 import { currentMarks } from './current-marks.ts';
 
 /**
@@ -22,17 +21,11 @@ export async function refreshMemory(
   await insertMemory(store, childId, rebuilt);
 }
 
-/** Rebuilds the memory of every child from marks. Returns how many children. */
-export async function rebuildAllMemory(store: Store): Promise<number> {
-  const children = await store.db.select({ id: child.id }).from(child);
-  for (const { id } of children) {
-    await inTransaction(store, async (inner) => {
-      const rebuilt = rebuildMemory(await currentMarks(inner, id));
-      await inner.db.delete(factMemory).where(eq(factMemory.childId, id));
-      await insertMemory(inner, id, rebuilt);
-    });
-  }
-  return children.length;
+/** Writes all of a child's memory anew from the marks that count. */
+export async function refreshAllMemory(store: Store, childId: string): Promise<void> {
+  const rebuilt = rebuildMemory(await currentMarks(store, childId));
+  await store.db.delete(factMemory).where(eq(factMemory.childId, childId));
+  await insertMemory(store, childId, rebuilt);
 }
 
 async function insertMemory(

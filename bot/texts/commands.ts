@@ -1,0 +1,9 @@
+/** Commands as people see them in the chat's menu. */
+export const COMMANDS = [
+  { command: 'today', description: 'Today’s drill again' },
+  { command: 'time', description: 'Another evening time: /time 18:15' },
+  { command: 'class', description: 'Teachers: your class' },
+  { command: 'newclass', description: 'Teachers: make a class' },
+  { command: 'stop', description: 'Stop all messages' },
+  { command: 'help', description: 'What this bot does' },
+] as const;

@@ -1,0 +1,59 @@
+import {
+  claimUpdates,
+  finishUpdate,
+  nextTryAt,
+  retryUpdate,
+  returnAbandoned,
+  returnUpdates,
+  type Store,
+  setAsideUpdate,
+  storeUpdates,
+} from '../../db/index.ts';
+import { readTable } from './raw-rows.ts';
+import { MORNING } from './term.ts';
+
+/** Before everything: nothing counts as abandoned. */
+export const NEVER = new Date(0);
+
+/** Seconds after the updates came. */
+export const at = (seconds: number) => new Date(MORNING.getTime() + seconds * 1_000);
+
+let lastBot = 100;
+
+/** A bot of its own, so that tests do not see each other's updates. */
+export function aBot(opened: () => Store, botId?: number) {
+  lastBot += 1;
+  const bot = botId ?? lastBot;
+  return {
+    botId: bot,
+    receive: (...ids: number[]) => receive(opened(), bot, 7, ids),
+    receiveFrom: (actorId: number | null, ...ids: number[]) => receive(opened(), bot, actorId, ids),
+    claim: (now = MORNING, abandonedBefore = NEVER, limit = 10) =>
+      claimUpdates(opened(), { botId: bot, abandonedBefore, limit, now }),
+    finish: (updateId: number, now = MORNING) =>
+      finishUpdate(opened(), { botId: bot, updateId }, now),
+    retry: (updateId: number, notBefore = MORNING, now = MORNING) =>
+      retryUpdate(opened(), { botId: bot, updateId }, { notBefore, now }),
+    setAside: (updateId: number) => setAsideUpdate(opened(), { botId: bot, updateId }, MORNING),
+    putBack: (...updateIds: number[]) => returnUpdates(opened(), { botId: bot, updateIds }),
+    resume: () => returnAbandoned(opened(), bot),
+    nextTry: (after = MORNING) => nextTryAt(opened(), { botId: bot, after }),
+    rows: async () =>
+      (await readTable(opened(), 'inbox'))
+        .filter((row) => row.bot_id === bot)
+        .sort((a, b) => Number(a.update_id) - Number(b.update_id)),
+  };
+}
+
+function receive(store: Store, botId: number, actorId: number | null, ids: readonly number[]) {
+  const updates = ids.map((updateId) => ({
+    updateId,
+    actorId,
+    payload: { text: `t${updateId}` },
+  }));
+  return storeUpdates(store, { botId, updates, now: MORNING });
+}
+
+/** Which updates these are. */
+export const idsOf = (updates: readonly { updateId: number }[]) =>
+  updates.map((row) => row.updateId);

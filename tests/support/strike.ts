@@ -1,0 +1,15 @@
+import type { Store } from '../../db/index.ts';
+import { runSql } from './raw-rows.ts';
+
+/** Makes the database refuse the next changes of a table: so many, then no more. */
+export async function strike(store: Store, table: string, times: number): Promise<void> {
+  // A sequence counts on even when the transaction that was struck is undone.
+  for (const statement of [
+    'create sequence strikes',
+    `create function strike() returns trigger language plpgsql as
+      'begin if nextval(''strikes'') <= ${times} then raise exception ''struck''; end if; return new; end'`,
+    `create trigger strike before insert or update on "${table}" for each row execute function strike()`,
+  ]) {
+    await runSql(store, statement);
+  }
+}
