@@ -58,6 +58,7 @@ export * from './problem-of.ts';
 export * from './rate/claim-store.ts';
 export * from './rate/send-slot.ts';
 export * from './slips/accept-slip.ts';
+export * from './slips/children-given-slips.ts';
 export * from './slips/count-slips.ts';
 export * from './slips/issue-slips.ts';
 export * from './slips/read-slip.ts';

@@ -45,20 +45,21 @@ type Refused = Extract<Outcome, { kind: 'refused' }>;
 async function send(deps: EngineDeps, delivery: Delivery): Promise<Refused | null> {
   const { store, clock, pace, courier } = deps;
   const isTooLate = () => clock.now() >= delivery.expiresAt;
-  if (isTooLate()) return fail(deps, delivery, 'too_late');
+  if (isTooLate()) return fail(deps, delivery, 'too_late', 'planned');
   const wait = await takeSendSlot(store, deps.botId, pace.now());
   if (wait > LONGEST_WAIT_MS) {
     await postponeDelivery(store, delivery.id, {
       notBefore: new Date(clock.now().getTime() + wait),
       problem: 'paused',
+      from: 'planned',
     });
     return null;
   }
   if (wait > 0) await pace.sleep(wait);
   // After the wait: it may be too late by now, or a nudge no longer wanted.
-  if (isTooLate()) return fail(deps, delivery, 'too_late');
+  if (isTooLate()) return fail(deps, delivery, 'too_late', 'planned');
   const parcel = await courier.prepare(delivery);
-  if (!parcel) return fail(deps, delivery, 'not_wanted');
+  if (!parcel) return fail(deps, delivery, 'not_wanted', 'planned');
   // The attempt is written down before the call leaves, and after everything that can be done before it.
   if (!(await claimDelivery(store, delivery.id, clock.now()))) return null;
   const outcome = await parcel.send();
@@ -84,7 +85,7 @@ async function putBack(
   const isLast = tried === TRIES;
   if (isLast) log.warn({ ledgerId: delivery.id, problem }, 'delivery_postponed');
   const notBefore = new Date(clock.now().getTime() + (isLast ? POSTPONE_MS : 0));
-  await postponeDelivery(store, delivery.id, { notBefore, problem });
+  await postponeDelivery(store, delivery.id, { notBefore, problem, from: 'attempting' });
   // A pause is waited out in the line that all senders share; only other refusals wait here.
   if (retryAfterSeconds === undefined && !isLast) await pace.sleep(backOffMs);
 }
@@ -103,10 +104,10 @@ async function settle(
     }
     case 'gone':
       await markUnreachable(store, delivery.chatId, now);
-      await fail(deps, delivery, outcome.problem);
+      await fail(deps, delivery, outcome.problem, 'attempting');
       return;
     case 'rejected':
-      await fail(deps, delivery, outcome.problem);
+      await fail(deps, delivery, outcome.problem, 'attempting');
       return;
     case 'unknown': {
       const { problem } = outcome;
@@ -117,10 +118,16 @@ async function settle(
 }
 
 /** Settles a message as failed; null, because nothing more is to be tried. */
-async function fail(deps: EngineDeps, delivery: Delivery, problem: string): Promise<null> {
+async function fail(
+  deps: EngineDeps,
+  delivery: Delivery,
+  problem: string,
+  from: 'planned' | 'attempting',
+): Promise<null> {
   if (problem !== 'not_wanted') {
     deps.log.warn({ ledgerId: delivery.id, kind: delivery.kind, problem }, 'delivery_failed');
   }
-  await settleDelivery(deps.store, delivery.id, { status: 'failed', problem }, deps.clock.now());
+  const now = deps.clock.now();
+  await settleDelivery(deps.store, delivery.id, { status: 'failed', problem }, now, [from]);
   return null;
 }

@@ -5,6 +5,7 @@ import {
   instantAt,
   listDueChildren,
   planEvening,
+  problemOf,
 } from '../db/index.ts';
 import { minutesOf, type TimeOfDay, timeOfDayFrom } from '../drills/index.ts';
 import type { ClassDay } from './class-day.ts';
@@ -36,15 +37,14 @@ export async function planEvenings(deps: PlanDeps, today: ClassDay): Promise<num
     const dueAt = instantAt(day, child.eveningTime, schoolClass.zone);
     // What is changed or joined after tonight's time has come counts from the next evening on, and so does a plan.
     if (plan.since > dueAt || child.since > dueAt) continue;
-    owed += await planEvening(deps.store, {
-      childId: child.id,
-      classId: schoolClass.id,
-      day,
-      plan,
-      book,
-      expiresAt: new Date(Math.min(dueAt.getTime() + LATE_MS, today.quietAt.getTime())),
-      now,
-    });
+    const expiresAt = new Date(Math.min(dueAt.getTime() + LATE_MS, today.quietAt.getTime()));
+    const evening = { childId: child.id, classId: schoolClass.id, day, plan, book, expiresAt, now };
+    try {
+      owed += await planEvening(deps.store, evening);
+    } catch (error) {
+      // One child with an unreadable row must not cost the class its evening.
+      deps.log.error({ childId: child.id, problem: problemOf(error) }, 'evening_not_planned');
+    }
   }
   return owed;
 }

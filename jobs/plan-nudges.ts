@@ -25,8 +25,8 @@ export async function planNudges(deps: PlanDeps, today: ClassDay): Promise<numbe
   const candidates = (
     await listNudgeCandidates(deps.store, { classId: schoolClass.id, day, now })
   ).filter((candidate) => {
-    const earliest = candidate.plannedAt.getTime() + GAP_MS;
-    return earliest <= now.getTime() && earliest <= latest.getTime();
+    const earliest = candidate.reachedAt.getTime() + GAP_MS;
+    return !candidate.waiting && earliest <= now.getTime() && earliest <= latest.getTime();
   });
   if (candidates.length === 0) return 0;
   const past = await listPastEvenings(deps.store, {

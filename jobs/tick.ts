@@ -41,11 +41,16 @@ export async function tick(deps: PlanDeps): Promise<TickReport> {
     report.reminders += await planReminders(deps);
   });
   for (const schoolClass of await listRunningClasses(deps.store)) {
-    await guarded({ classId: schoolClass.id }, async () => {
-      const today = await classDayAt(deps.store, schoolClass, deps.clock.now());
-      report.evenings += await planEvenings(deps, today);
-      report.nudges += await planNudges(deps, today);
-      report.digests += await planDigest(deps, today);
+    const classId = schoolClass.id;
+    const look = () => classDayAt(deps.store, schoolClass, deps.clock.now());
+    await guarded({ classId, step: 'evenings' }, async () => {
+      report.evenings += await planEvenings(deps, await look());
+    });
+    await guarded({ classId, step: 'nudges' }, async () => {
+      report.nudges += await planNudges(deps, await look());
+    });
+    await guarded({ classId, step: 'digest' }, async () => {
+      report.digests += await planDigest(deps, await look());
     });
   }
   return { ...report, ...swept };

@@ -13,10 +13,13 @@ import {
   updateClass,
 } from '../../db/index.ts';
 import { parseBreak, parseTimeOfDay } from '../../drills/index.ts';
+import { apiProblem } from '../chat/api-error.ts';
 import { parseBookText } from '../input/book-text.ts';
 import { oneLine } from '../input/one-line.ts';
 import { parseRoster } from '../input/roster.ts';
 import { back } from '../screens/class-screens.ts';
+import { button } from '../screens/screen.ts';
+import { BUTTONS } from '../texts/buttons.ts';
 import { errorText } from '../texts/errors.ts';
 import { quote } from '../texts/quote.ts';
 import * as roster from '../texts/roster.ts';
@@ -132,8 +135,18 @@ async function readRoster(message: Typed, scope: TeacherScope): Promise<boolean>
   }
   const now = deps.clock.now();
   const added = await addChildren(deps.store, scope, { nicknames, now });
+  // The children are stored: a failure from here on must not have this message read as a roster again.
+  await fulfilled(deps, userId);
   const childIds = added.map((child) => child.id);
-  await sendLinks(deps, userId, await issueSlips(deps.store, scope, { childIds, now }));
+  try {
+    await sendLinks(deps, userId, await issueSlips(deps.store, scope, { childIds, now }));
+  } catch (error) {
+    const { classId } = scope;
+    deps.log.warn({ classId, ...apiProblem(error) }, 'links_failed');
+    const toChildren = button(BUTTONS.children, { kind: 'children', classId });
+    await reply(roster.rosterAddedWithoutLinks(added.length), [[toChildren]]);
+    return true;
+  }
   await reply(roster.rosterAdded(added.length), [[back(scope.classId)]]);
   return true;
 }

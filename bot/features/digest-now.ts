@@ -1,3 +1,4 @@
+import type { InputFile } from 'grammy';
 import { localTimeAt, type SchoolClass } from '../../db/index.ts';
 import { sendScreen } from '../chat/show.ts';
 import type { BotDeps } from '../deps.ts';
@@ -5,7 +6,10 @@ import { pictureFile, tableFile } from '../digest/digest-files.ts';
 import { readDigest } from '../digest/read-digest.ts';
 import { digest } from '../texts/digest.ts';
 
-/** Sends the digest of the last seven days, as it stands now. A picture that fails never holds back the text. */
+/**
+ * Sends the digest of the last seven days, as it stands now. A picture or table that fails once the text has gone out is
+ * logged and left out: the tap, handled again, would send the text again.
+ */
 export async function sendDigest(
   deps: BotDeps,
   chatId: number,
@@ -16,11 +20,22 @@ export async function sendDigest(
   const summary = await readDigest(deps.store, schoolClass, day, now, 'with_today');
   await sendScreen(deps, chatId, { text: digest(schoolClass.title, summary), buttons: [] });
   if (summary.children.length === 0) return;
+  await sendFile(deps, { chatId, schoolClass, event: 'digest_picture_failed' }, () =>
+    pictureFile(deps.painter, schoolClass.title, day, summary),
+  );
+  await sendFile(deps, { chatId, schoolClass, event: 'digest_table_failed' }, () =>
+    tableFile(day, summary),
+  );
+}
+
+async function sendFile(
+  deps: BotDeps,
+  to: { chatId: number; schoolClass: SchoolClass; event: string },
+  make: () => InputFile,
+): Promise<void> {
   try {
-    const picture = pictureFile(deps.painter, schoolClass.title, day, summary);
-    await deps.api.sendDocument(chatId, picture);
+    await deps.api.sendDocument(to.chatId, make());
   } catch {
-    deps.log.warn({ classId: schoolClass.id }, 'digest_picture_failed');
+    deps.log.warn({ classId: to.schoolClass.id }, to.event);
   }
-  await deps.api.sendDocument(chatId, tableFile(day, summary));
 }

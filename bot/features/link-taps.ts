@@ -1,5 +1,6 @@
 import {
   AppError,
+  childrenGivenSlips,
   countSlips,
   getClass,
   keepSlips,
@@ -8,7 +9,6 @@ import {
   type TeacherScope,
   writeSlips,
 } from '../../db/index.ts';
-import { apiProblem } from '../chat/api-error.ts';
 import { childrenScreen, makeLinksScreen, pickChildScreen } from '../screens/class-screens.ts';
 import type { Screen } from '../screens/screen.ts';
 import { LINKS_MADE } from '../texts/roster.ts';
@@ -42,33 +42,44 @@ export const linkTaps: TapHandlers<
     }),
 };
 
+/** The children to be given links by a tap, and how many slips the class was ever given when its button was shown. */
+interface LinkWish {
+  readonly children: readonly ListedChild[];
+  readonly slips: string;
+}
+
 /**
- * Sends new links, unless links were made since the button was shown: a second list would kill the first, and look the same.
+ * Sends new links to the children that were given none since the button was shown: a second list would kill the first, and
+ * look the same.
  *
- * The slips come into force after they are sent. A list that surely did not arrive leaves the earlier links as they were, and
- * the tap, handled again, makes another.
+ * The slips of a message come into force after it is sent. One that surely did not arrive leaves the earlier links of its
+ * children as they were, and the tap, handled again, makes new ones for these children alone.
  */
-async function sendFresh(
+async function sendFresh(tap: Tap, scope: TeacherScope, wish: LinkWish): Promise<void> {
+  const { deps, userId } = tap;
+  const waiting = await stillWithout(tap, scope, wish);
+  if (!waiting) return tap.answer(LINKS_MADE, 'alert');
+  await tap.answer();
+  const childIds = waiting.map((child) => child.id);
+  const written = await writeSlips(deps.store, scope, childIds);
+  await sendLinks(deps, userId, written, (slips) =>
+    keepSlips(deps.store, scope, { slips, now: deps.clock.now() }),
+  );
+}
+
+/** The children of a wish that were given no link since; null when all were. */
+async function stillWithout(
   tap: Tap,
   scope: TeacherScope,
-  wish: { children: readonly ListedChild[]; slips: string },
-): Promise<void> {
-  const { deps, userId } = tap;
-  if (wish.slips !== String(await countSlips(deps.store, scope))) {
-    return tap.answer(LINKS_MADE, 'alert');
-  }
-  await tap.answer();
-  const childIds = wish.children.map((child) => child.id);
-  const slips = await writeSlips(deps.store, scope, childIds);
-  const keep = () => keepSlips(deps.store, scope, { slips, now: deps.clock.now() });
-  try {
-    await sendLinks(deps, userId, slips);
-  } catch (error) {
-    // The list may lie in the chat all the same, and then its links are handed out.
-    if (apiProblem(error).kind === 'unknown') await keep();
-    throw error;
-  }
-  await keep();
+  wish: LinkWish,
+): Promise<readonly ListedChild[] | null> {
+  const { store } = tap.deps;
+  if (wish.slips === String(await countSlips(store, scope))) return wish.children;
+  const given = await childrenGivenSlips(store, scope, Number(wish.slips));
+  // Slips are never taken away, so a count that the class has not reached is forged.
+  if (given.size === 0) return null;
+  const waiting = wish.children.filter((child) => !given.has(child.id));
+  return waiting.length > 0 ? waiting : null;
 }
 
 async function withoutHelper(tap: Tap, scope: TeacherScope): Promise<ListedChild[]> {

@@ -42,8 +42,12 @@ export interface Drained {
   readonly nextAt: Date | null;
 }
 
-/** Takes up at once what an earlier process left in the middle. Once, before the first drain. */
+/**
+ * Takes up at once what an earlier process left in the middle, unless another one is still at work. Once, before the first
+ * drain.
+ */
 export async function resumeInbox({ store, log, botId }: InboxDeps): Promise<void> {
+  if (!(await store.isAlone(botId))) return;
   const updates = await returnAbandoned(store, botId);
   if (updates > 0) log.info({ updates }, 'inbox_resumed');
 }
@@ -94,7 +98,7 @@ async function handleInOrder(deps: InboxDeps, own: readonly ClaimedUpdate[]): Pr
 async function handleOne(deps: InboxDeps, claimed: ClaimedUpdate): Promise<boolean> {
   const { store, clock, log, handler } = deps;
   const { updateId, tries } = claimed;
-  const key = { botId: deps.botId, updateId };
+  const key = { botId: deps.botId, updateId, tries };
   // Stored as it came from the service; grammY itself treats every update so.
   const update = claimed.payload as Update;
   if (tries > HANDLER_TRIES) {
@@ -121,7 +125,7 @@ async function handleOne(deps: InboxDeps, claimed: ClaimedUpdate): Promise<boole
 
 /** The person hears that it is our fault, later if it cannot be now. */
 async function apologise(deps: InboxDeps, claimed: ClaimedUpdate, update: Update): Promise<void> {
-  const { updateId } = claimed;
+  const { updateId, tries } = claimed;
   try {
     await deps.handler.apologise(update);
   } catch (error) {
@@ -132,11 +136,11 @@ async function apologise(deps: InboxDeps, claimed: ClaimedUpdate, update: Update
       return retryLater(deps, claimed);
     }
   }
-  await setAsideUpdate(deps.store, { botId: deps.botId, updateId }, deps.clock.now());
+  await setAsideUpdate(deps.store, { botId: deps.botId, updateId, tries }, deps.clock.now());
 }
 
 async function retryLater(deps: InboxDeps, { updateId, tries }: ClaimedUpdate): Promise<void> {
   const now = deps.clock.now();
   const notBefore = new Date(now.getTime() + (WAITS_MS[tries - 1] ?? LONGEST_WAIT_MS));
-  await retryUpdate(deps.store, { botId: deps.botId, updateId }, { notBefore, now });
+  await retryUpdate(deps.store, { botId: deps.botId, updateId, tries }, { notBefore, now });
 }

@@ -54,7 +54,7 @@ export async function runRehearsal(
       const { settle } = app;
       await loadDemoClass({ store, clock, client, zone, settle });
     }
-    await noteDemoLoaded(folder);
+    if (!config.databaseUrl) await noteDemoLoaded(folder);
     const running = app;
     return {
       app: running,

@@ -1,5 +1,5 @@
 import { setImmediate as networkTurn } from 'node:timers/promises';
-import type { Api } from 'grammy';
+import { type Api, GrammyError, HttpError } from 'grammy';
 import {
   type Courier,
   type Delivery,
@@ -7,6 +7,7 @@ import {
   localTimeAt,
   type Outcome,
   type Parcel,
+  problemOf,
   readEvening,
   type SchoolClass,
 } from '../../db/index.ts';
@@ -111,8 +112,14 @@ function parcel(call: () => Promise<number>): Parcel {
   };
 }
 
-/** What a failed call means for the ledger. Only what surely did not arrive may be tried again. */
+/**
+ * What a failed call means for the ledger. Only what surely did not arrive may be tried again: that includes an error of our
+ * own, since it kept the call from leaving.
+ */
 export function outcomeOf(error: unknown): Outcome {
+  if (!(error instanceof GrammyError || error instanceof HttpError)) {
+    return { kind: 'refused', problem: problemOf(error) };
+  }
   const problem = apiProblem(error);
   switch (problem.kind) {
     case 'too_many':

@@ -76,7 +76,7 @@ export function nothingToday(child: FamilyChild): Text {
 
 /** After "/time 18:15". */
 export function timeSet(time: string): Text {
-  return lines(`From the next evening on, the drill comes at ${time}.`);
+  return lines(`The drill comes at ${time} now. If that is over for today, it starts tomorrow.`);
 }
 
 /** "/time" without a usable time. */

@@ -6,6 +6,7 @@ import {
 } from '../../db/index.ts';
 import { NICKNAME_LENGTH } from '../input/nickname.ts';
 import type { RosterProblem } from '../input/roster.ts';
+import { BUTTONS } from './buttons.ts';
 import { quote } from './quote.ts';
 import { ask } from './teacher.ts';
 import { bold, count, lines, name, type Text } from './words.ts';
@@ -90,7 +91,19 @@ export function askWhichChild(): Text {
 
 /** After a roster is stored. */
 export function rosterAdded(added: number): Text {
-  return lines(`${count(added, 'child', 'children')} added.`);
+  return lines(childrenAdded(added));
+}
+
+/** After a roster is stored whose links did not all get through. */
+export function rosterAddedWithoutLinks(added: number): Text {
+  return lines(
+    childrenAdded(added),
+    `The links could not all be sent: tap ${BUTTONS.children}, then ${BUTTONS.missingLinks}.`,
+  );
+}
+
+function childrenAdded(added: number): string {
+  return `${count(added, 'child', 'children')} added.`;
 }
 
 /** For a tap on a button that makes links when links were made since it was shown. */

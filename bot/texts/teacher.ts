@@ -146,7 +146,7 @@ export function badZone(value: string): Text {
 
 /** A setting was stored. */
 export function stored(): Text {
-  return lines('Saved. It counts from the next evening.');
+  return lines('Saved. A drill time that is over for today starts tomorrow.');
 }
 
 /** Text where a button is expected. */

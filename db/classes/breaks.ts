@@ -1,5 +1,6 @@
 import { and, asc, eq, gte } from 'drizzle-orm';
 import type { Break, SchoolDay } from '../../drills/index.ts';
+import { localTimeAt } from '../calendar/zone.ts';
 import type { Store } from '../connection/db.ts';
 import { newId } from '../connection/ids.ts';
 import { inTransaction } from '../connection/transaction.ts';
@@ -28,42 +29,37 @@ export async function addBreak(
   if (!isTitle(input.title)) throw new AppError('invalid', 'break title');
   if (input.break.first > input.break.last) throw new AppError('invalid', 'break order');
   const id = newId(input.now);
-  await inTransaction(store, async (inner) => {
-    await inner.db.insert(classBreak).values({
-      id,
-      classId: scope.classId,
-      firstDay: input.break.first,
-      lastDay: input.break.last,
-      title: input.title,
-      createdAt: input.now,
-    });
-    await noteChange(inner, scope, input.now);
+  await store.db.insert(classBreak).values({
+    id,
+    classId: scope.classId,
+    firstDay: input.break.first,
+    lastDay: input.break.last,
+    title: input.title,
+    createdAt: input.now,
   });
   return { ...input.break, id, title: input.title };
 }
 
-/** Removes a break of this class; `not_found` for any other. A day it frees counts from its next evening on. */
+/** Removes a break of this class; `not_found` for any other. When it frees today, what is over of today stays over. */
 export async function removeBreak(
   store: Store,
   scope: TeacherScope,
   input: { breakId: string; now: Date },
 ): Promise<void> {
-  await getClass(store, scope);
-  await inTransaction(store, async (inner) => {
-    const removed = await inner.db
+  const { zone } = await getClass(store, scope);
+  await inTransaction(store, async ({ db }) => {
+    const [removed] = await db
       .delete(classBreak)
       .where(and(eq(classBreak.id, input.breakId), eq(classBreak.classId, scope.classId)))
-      .returning({ id: classBreak.id });
-    if (removed.length === 0) throw new AppError('not_found', 'break');
-    await noteChange(inner, scope, input.now);
+      .returning({ first: classBreak.firstDay, last: classBreak.lastDay });
+    if (!removed) throw new AppError('not_found', 'break');
+    const { day } = localTimeAt(input.now, zone);
+    if (day < removed.first || day > removed.last) return;
+    await db
+      .update(schoolClass)
+      .set({ timesSince: input.now })
+      .where(eq(schoolClass.id, scope.classId));
   });
-}
-
-async function noteChange(store: Store, scope: TeacherScope, now: Date): Promise<void> {
-  await store.db
-    .update(schoolClass)
-    .set({ timesSince: now })
-    .where(eq(schoolClass.id, scope.classId));
 }
 
 /** A class's breaks that end on `from` or later, in order. For the planners and, after a scope check, for the teacher. */

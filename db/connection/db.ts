@@ -9,6 +9,11 @@ export type Db = PgDatabase<PgQueryResultHKT, typeof schema>;
 export interface Store {
   readonly db: Db;
   readonly queue: DeliveryQueue;
+  /**
+   * Whether no other process works for this bot on the same database. Once true, this process is the one others wait for,
+   * until it closes the store or dies.
+   */
+  isAlone(botId: number): Promise<boolean>;
 }
 
 /** A store with its life in the opener's hands. */

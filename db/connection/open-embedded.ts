@@ -30,6 +30,8 @@ export async function openEmbedded(
   return {
     db,
     queue,
+    // One process at a time opens the folder.
+    isAlone: async () => true,
     close: async () => {
       await boss.stop({ graceful: true, timeout: 10_000 });
       await pglite.close();

@@ -30,6 +30,7 @@ export async function openServer(
     return {
       db,
       queue,
+      isAlone: aloneBy(client),
       close: async () => {
         await boss.stop({ graceful: true, timeout: 10_000 });
         await client.end({ timeout: 5 });
@@ -54,4 +55,22 @@ async function migrateAlone(
   } finally {
     own.release();
   }
+}
+
+/** The first number of the pair that a bot's lock has; the bot's id is cut to fit into the second. */
+const BOT_LOCK = 760_309_513;
+
+/** Holds a lock of the session for as long as this process lives: the server lets go of it when the connection ends. */
+function aloneBy(client: postgres.Sql): OpenStore['isAlone'] {
+  const held = new Set<number>();
+  return async (botId) => {
+    if (held.has(botId)) return true;
+    const own = await client.reserve();
+    const [row] =
+      await own`select pg_try_advisory_lock(${BOT_LOCK}, ${botId % 2_147_483_647}) as free`;
+    if (row?.free === true) held.add(botId);
+    // The connection is kept: giving it back would not end the lock, but another user might close it.
+    else own.release();
+    return held.has(botId);
+  };
 }

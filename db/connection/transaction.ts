@@ -5,5 +5,5 @@ export async function inTransaction<T>(
   store: Store,
   work: (inner: Store) => Promise<T>,
 ): Promise<T> {
-  return store.db.transaction((tx) => work({ db: tx, queue: store.queue }));
+  return store.db.transaction((tx) => work({ ...store, db: tx }));
 }

@@ -3,10 +3,14 @@ import type { Store } from '../connection/db.ts';
 import { inbox } from '../schema/index.ts';
 import { MAX_TRIES } from './claim-updates.ts';
 
-/** Names one update of one bot. */
+/**
+ * Names one update of one bot, and the try that is being ended: when another process has taken the update meanwhile, because
+ * this one was slow, its word no longer counts.
+ */
 export interface UpdateKey {
   readonly botId: number;
   readonly updateId: number;
+  readonly tries: number;
 }
 
 /** Marks an update handled and forgets what it said. */
@@ -51,5 +55,10 @@ export async function purgeUpdates(store: Store, before: Date): Promise<number> 
 }
 
 function isUpdate(key: UpdateKey) {
-  return and(eq(inbox.botId, key.botId), eq(inbox.updateId, key.updateId));
+  return and(
+    eq(inbox.botId, key.botId),
+    eq(inbox.updateId, key.updateId),
+    eq(inbox.tries, key.tries),
+    eq(inbox.status, 'handling'),
+  );
 }

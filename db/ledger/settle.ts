@@ -20,12 +20,18 @@ export type Settlement =
   | { readonly status: 'sent'; readonly messageId: number }
   | { readonly status: 'failed' | 'unknown'; readonly problem: string };
 
-/** Writes how an attempt ended. A row found sent stays sent. */
+type LedgerStatus = (typeof ledger.$inferSelect)['status'];
+
+/**
+ * Writes how an attempt ended. A row found sent stays sent. Who has not claimed the row says `from` planned, and so leaves
+ * another sender's attempt alone.
+ */
 export async function settleDelivery(
   store: Store,
   ledgerId: string,
   settlement: Settlement,
   now: Date,
+  from: readonly LedgerStatus[] = ['planned', 'attempting', 'unknown'],
 ): Promise<void> {
   await store.db
     .update(ledger)
@@ -35,21 +41,20 @@ export async function settleDelivery(
       problem: settlement.status === 'sent' ? null : settlement.problem,
       settledAt: now,
     })
-    .where(
-      and(eq(ledger.id, ledgerId), inArray(ledger.status, ['planned', 'attempting', 'unknown'])),
-    );
+    .where(and(eq(ledger.id, ledgerId), inArray(ledger.status, [...from])));
 }
 
 /** Puts a message that surely did not arrive, or has not left yet, back in line, not before `notBefore`. */
 export async function postponeDelivery(
   store: Store,
   ledgerId: string,
-  input: { notBefore: Date; problem: string },
+  input: { notBefore: Date; problem: string; from: 'planned' | 'attempting' },
 ): Promise<void> {
+  const { from, ...line } = input;
   await store.db
     .update(ledger)
-    .set({ status: 'planned', ...input })
-    .where(and(eq(ledger.id, ledgerId), inArray(ledger.status, ['planned', 'attempting'])));
+    .set({ status: 'planned', ...line })
+    .where(and(eq(ledger.id, ledgerId), eq(ledger.status, from)));
 }
 
 /** Calls attempts that began before `before` and never ended `unknown`: the process died, or the answer was lost. */

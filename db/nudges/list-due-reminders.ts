@@ -14,7 +14,7 @@ export interface DueReminder {
 }
 
 /** How late a reminder may still come when the service was down, in milliseconds. */
-const LATE_MS = 60 * 60_000;
+export const REMINDER_LATE_MS = 60 * 60_000;
 
 /** Reminders due at `now` that are not owed yet, of evenings that nobody has started or put off meanwhile. */
 export async function listDueReminders(store: Store, now: Date): Promise<DueReminder[]> {
@@ -31,7 +31,7 @@ export async function listDueReminders(store: Store, now: Date): Promise<DueRemi
     .where(
       and(
         lte(evening.remindAt, now),
-        gt(evening.remindAt, new Date(now.getTime() - LATE_MS)),
+        gt(evening.remindAt, new Date(now.getTime() - REMINDER_LATE_MS)),
         isNull(evening.startedAt),
         isNull(evening.declinedAt),
         sql`not exists (select 1 from ${ledger} where ${ledger.eveningId} = ${evening.id} and ${ledger.kind} = 'reminder')`,

@@ -2,13 +2,16 @@ import { and, eq, isNotNull, isNull, sql } from 'drizzle-orm';
 import type { SchoolDay } from '../../drills/index.ts';
 import type { Store } from '../connection/db.ts';
 import { child, evening, ledger, partScore } from '../schema/index.ts';
+import { REMINDER_LATE_MS } from './list-due-reminders.ts';
 
 /** An evening of today and what a nudge is decided on. */
 export interface NudgeCandidate {
   readonly eveningId: string;
   readonly childId: string;
-  /** When the evening was planned: a nudge keeps its distance from a late evening too. */
-  readonly plannedAt: Date;
+  /** When the evening's message arrived, or was planned while none has: a nudge keeps its distance from a late one too. */
+  readonly reachedAt: Date;
+  /** Whether the evening's own message is still to be sent to somebody. */
+  readonly waiting: boolean;
   readonly marked: boolean;
   readonly declined: boolean;
   readonly alreadyNudged: boolean;
@@ -23,16 +26,21 @@ export async function listNudgeCandidates(
 ): Promise<NudgeCandidate[]> {
   const owed = (kind: 'nudge' | 'reminder') =>
     sql<boolean>`exists (select 1 from ${ledger} where ${ledger.eveningId} = ${evening.id} and ${ledger.kind} = ${kind})`;
-  const now = sql.param(input.now, evening.remindAt);
+  // The same rule as listDueReminders: until then the reminder comes, a little late perhaps.
+  const still = sql.param(new Date(input.now.getTime() - REMINDER_LATE_MS), evening.remindAt);
   return store.db
     .select({
       eveningId: evening.id,
       childId: evening.childId,
-      plannedAt: evening.createdAt,
+      reachedAt:
+        sql`coalesce((select max(${ledger.settledAt}) from ${ledger} where ${ledger.eveningId} = ${evening.id} and ${ledger.kind} = 'evening' and ${ledger.status} = 'sent'), ${evening.createdAt})`.mapWith(
+          evening.createdAt,
+        ),
+      waiting: sql<boolean>`exists (select 1 from ${ledger} where ${ledger.eveningId} = ${evening.id} and ${ledger.kind} = 'evening' and ${ledger.status} in ('planned', 'attempting'))`,
       marked: sql<boolean>`exists (select 1 from ${partScore} where ${partScore.eveningId} = ${evening.id})`,
       declined: sql<boolean>`${isNotNull(evening.declinedAt)}`,
       alreadyNudged: owed('nudge'),
-      reminded: sql<boolean>`${owed('reminder')} or (${isNull(evening.startedAt)} and coalesce(${evening.remindAt} > ${now}, false))`,
+      reminded: sql<boolean>`${owed('reminder')} or (${isNull(evening.startedAt)} and coalesce(${evening.remindAt} > ${still}, false))`,
     })
     .from(evening)
     .innerJoin(child, eq(child.id, evening.childId))

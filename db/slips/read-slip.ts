@@ -20,6 +20,29 @@ export async function readSlip(
   store: Store,
   input: { code: string; chatId: number; now: Date },
 ): Promise<OpenSlip> {
+  const { usesLeft, expiresAt, ...open } = await findSlip(store, input.code);
+  if (await hasJoined(store, input.chatId, open.childId)) throw new AppError('conflict', 'helper');
+  if (expiresAt <= input.now) throw new AppError('expired', 'slip');
+  if (usesLeft <= 0) throw new AppError('used_up', 'slip');
+  return open;
+}
+
+/**
+ * What a code opened for an account that has joined its child, even when the code is old or spent by now. Unknown or revoked
+ * codes are `not_found`, and so is every code for an account that has not joined.
+ */
+export async function readJoinedSlip(
+  store: Store,
+  input: { code: string; chatId: number },
+): Promise<OpenSlip> {
+  const { usesLeft: _uses, expiresAt: _expires, ...open } = await findSlip(store, input.code);
+  if (!(await hasJoined(store, input.chatId, open.childId))) {
+    throw new AppError('not_found', 'slip');
+  }
+  return open;
+}
+
+async function findSlip(store: Store, code: string) {
   const [row] = await store.db
     .select({
       slipId: slip.id,
@@ -34,18 +57,14 @@ export async function readSlip(
     .innerJoin(schoolClass, eq(schoolClass.id, slip.classId))
     .where(
       and(
-        eq(slip.codeHash, hashCode(input.code)),
+        eq(slip.codeHash, hashCode(code)),
         isNull(slip.revokedAt),
         isNull(child.archivedAt),
         isNull(schoolClass.archivedAt),
       ),
     );
   if (!row) throw new AppError('not_found', 'slip');
-  if (await hasJoined(store, input.chatId, row.childId)) throw new AppError('conflict', 'helper');
-  if (row.expiresAt <= input.now) throw new AppError('expired', 'slip');
-  if (row.usesLeft <= 0) throw new AppError('used_up', 'slip');
-  const { usesLeft: _uses, expiresAt: _expires, ...open } = row;
-  return open;
+  return row;
 }
 
 async function hasJoined(store: Store, chatId: number, childId: string): Promise<boolean> {

@@ -9,6 +9,7 @@ import {
   listBreaks,
   listClasses,
   listRunningClasses,
+  oweDigest,
   removeBreak,
   type Store,
   updateClass,
@@ -128,11 +129,12 @@ function settings(opened: () => Store) {
 
 /** What each change is in force since: the evenings' days and times, and the digest's. */
 const SINCE: readonly [string, Partial<ClassSettings>, Date, Date][] = [
-  ['other school days', { weekdays: [1, 2, 3, 4, 5, 6] }, LATER, MORNING],
+  ['a school day other than today', { weekdays: [1, 2, 3, 4, 5, 6] }, MORNING, MORNING],
   ['another evening time', { eveningTime: time('17:00') }, LATER, MORNING],
-  ['another zone', { zone: 'Europe/London' }, LATER, LATER],
-  ['another digest day', { digestWeekday: 4 }, MORNING, LATER],
-  ['another digest time', { digestTime: time('19:30') }, MORNING, LATER],
+  ['another zone', { zone: 'Europe/London' }, LATER, MORNING],
+  // No digest has come yet, so that one moved to an hour that is over still comes.
+  ['another digest day', { digestWeekday: 4 }, MORNING, MORNING],
+  ['another digest time', { digestTime: time('19:30') }, MORNING, MORNING],
   ['another title and nudge time', { title: 'Heron', nudgeTime: time('19:00') }, MORNING, MORNING],
   ['what is set already', { ...SETTINGS, weekdays: [5, 4, 3, 2, 1] }, MORNING, MORNING],
 ];
@@ -151,14 +153,34 @@ function instants(opened: () => Store) {
     expect(updated.digestSince).toEqual(digest);
   });
 
-  it('a break counts from its own instant on, and so does its removal', async () => {
+  it('a school day that becomes one today counts from its own instant on', async () => {
+    const { scope } = await aClass(opened());
+    await updateClass(opened(), scope, { changes: { weekdays: [2] }, now: MORNING });
+    await updateClass(opened(), scope, { changes: { weekdays: [1, 2] }, now: LATER });
+    expect((await sinceOf(opened(), scope.classId)).times).toEqual(LATER);
+  });
+
+  it('after a digest, another day or time counts from its own instant on', async () => {
+    const { scope } = await aClass(opened());
+    const digest = { classId: scope.classId, day: MONDAY, expiresAt: LATER, now: MORNING };
+    await oweDigest(opened(), digest);
+    const changes = { digestWeekday: 4 } as const;
+    expect((await updateClass(opened(), scope, { changes, now: LATER })).digestSince).toEqual(
+      LATER,
+    );
+  });
+
+  it('a break counts at once, and its removal from its own instant on when it frees today', async () => {
     const { scope } = await aClass(opened());
     const { scope: other } = await aClass(opened());
     const times = async (classId: string) => (await sinceOf(opened(), classId)).times;
-    const input = { break: { first: MONDAY, last: MONDAY }, title: 'Fair', now: LATER };
-    const { id } = await addBreak(opened(), scope, input);
-    expect(await times(scope.classId)).toEqual(LATER);
-    await removeBreak(opened(), scope, { breakId: id, now: evening(MONDAY, 10) });
+    const add = (first: typeof MONDAY) =>
+      addBreak(opened(), scope, { break: { first, last: first }, title: 'Fair', now: LATER });
+    const [today, ahead] = [await add(MONDAY), await add(THURSDAY)];
+    expect(await times(scope.classId)).toEqual(MORNING);
+    await removeBreak(opened(), scope, { breakId: ahead.id, now: evening(MONDAY, 10) });
+    expect(await times(scope.classId)).toEqual(MORNING);
+    await removeBreak(opened(), scope, { breakId: today.id, now: evening(MONDAY, 10) });
     expect(await times(scope.classId)).toEqual(evening(MONDAY, 10));
     expect(await times(other.classId)).toEqual(MORNING);
   });

@@ -10,7 +10,23 @@ describe.each(backends)('the inbox on $name', (backend) => {
   describe('when a handler fails', () => failing(opened));
   describe('when a handler has failed for good', () => givenUp(opened));
   describe('when a handler dies', () => abandoned(opened));
+  describe('when a handler is slow', () => overtaken(opened));
 });
+
+function overtaken(opened: () => Store) {
+  it('a slow process’s word no longer counts once another has taken the update', async () => {
+    const bot = aBot(opened);
+    await bot.receive(1);
+    await bot.claim(MORNING);
+    // A minute later the update counts as abandoned, and somebody else takes it.
+    expect(idsOf(await bot.claim(at(61), at(60)))).toEqual([1]);
+    await bot.retry(1, at(70), at(62), 1);
+    expect(await bot.rows()).toMatchObject([{ status: 'handling', tries: 2 }]);
+    await bot.finish(1, at(63), 2);
+    await bot.retry(1, at(70), at(64), 1);
+    expect(await bot.rows()).toMatchObject([{ status: 'done', payload: null }]);
+  });
+}
 
 function failing(opened: () => Store) {
   it('an update put back is not taken before its time, and says when that is', async () => {
@@ -79,7 +95,7 @@ function givenUp(opened: () => Store) {
     await bot.receive(1, 2);
     for (let tries = 1; tries < HANDLER_TRIES; tries += 1) {
       expect(idsOf(await bot.claim(MORNING, NEVER, 1))).toEqual([1]);
-      await bot.retry(1, at(9));
+      // Handled, it lets nothing of the same person past.
       expect(await bot.claim()).toEqual([]);
       await bot.retry(1);
     }

@@ -27,6 +27,7 @@ const LATER = evening(MONDAY, 10);
 describe.each(backends)('the ledger on $name', (backend) => {
   const opened = sharedStore(backend);
   describe('while sending', () => attempts(opened));
+  describe('a message in somebody else’s hands', () => bystanders(opened));
   describe('after a crash', () => recovery(opened));
   describe('and the unique key', () => uniqueness(opened));
   describe('and what lies in the chats', () => arrived(opened));
@@ -68,7 +69,7 @@ function attempts(opened: () => Store) {
     await claimDelivery(opened(), id, NOW);
     await settleDelivery(opened(), id, { status: 'sent', messageId: 41 }, NOW);
     await settleDelivery(opened(), id, { status: 'unknown', problem: 'timeout' }, LATER);
-    await postponeDelivery(opened(), id, { notBefore: LATER, problem: 'busy' });
+    await postponeDelivery(opened(), id, { notBefore: LATER, problem: 'busy', from: 'attempting' });
     expect(await row()).toMatchObject({ status: 'sent', message_id: 41, problem: null });
     expect(await claimDelivery(opened(), id, LATER)).toBe(false);
   });
@@ -88,10 +89,20 @@ function attempts(opened: () => Store) {
   it('a postponed message is planned again, and its second try is counted', async () => {
     const { id, row } = await setting(opened());
     await claimDelivery(opened(), id, NOW);
-    await postponeDelivery(opened(), id, { notBefore: LATER, problem: 'busy' });
+    await postponeDelivery(opened(), id, { notBefore: LATER, problem: 'busy', from: 'attempting' });
     expect((await readDelivery(opened(), id))?.notBefore).toEqual(LATER);
     expect(await claimDelivery(opened(), id, LATER)).toBe(true);
     expect(await row()).toMatchObject({ status: 'attempting', tries: 2 });
+  });
+}
+
+function bystanders(opened: () => Store) {
+  it('a sender that has not claimed a message leaves another sender’s attempt alone', async () => {
+    const { id, row } = await setting(opened());
+    await claimDelivery(opened(), id, NOW);
+    await postponeDelivery(opened(), id, { notBefore: LATER, problem: 'paused', from: 'planned' });
+    await settleDelivery(opened(), id, { status: 'failed', problem: 'late' }, LATER, ['planned']);
+    expect(await row()).toMatchObject({ status: 'attempting', problem: null });
   });
 }
 
@@ -119,7 +130,7 @@ function recovery(opened: () => Store) {
     const notDue = await setting(opened());
     await claimDelivery(opened(), notDue.id, NOW);
     const notBefore = evening(MONDAY, 60);
-    await postponeDelivery(opened(), notDue.id, { notBefore, problem: 'busy' });
+    await postponeDelivery(opened(), notDue.id, { notBefore, problem: 'busy', from: 'attempting' });
     const taken = await setting(opened());
     await claimDelivery(opened(), taken.id, NOW);
     await opened().queue.drain(async () => {}, 4);

@@ -2,6 +2,7 @@ import {
   activatePlan,
   addBreak,
   addChildren,
+  childrenGivenSlips,
   closePart,
   countSlips,
   declineEvening,
@@ -48,6 +49,7 @@ export const TEACHER_VERBS: Readonly<Record<string, TeacherVerb>> = {
   addBreak: (store, scope) =>
     addBreak(store, scope, { break: { first: MONDAY, last: TUESDAY }, title: 'Fair', now }),
   addChildren: (store, scope) => addChildren(store, scope, { nicknames: ['Juniper'], now }),
+  childrenGivenSlips: (store, scope) => childrenGivenSlips(store, scope, 0),
   countSlips: (store, scope) => countSlips(store, scope),
   getBook: (store, scope) => getBook(store, scope),
   getClass: (store, scope) => getClass(store, scope),
@@ -104,6 +106,7 @@ export const UNSCOPED: Readonly<Record<string, readonly string[]>> = {
     'acceptTeacherInvite',
     'hasTeachers',
     'issueTeacherInvite',
+    'readJoinedSlip',
     'readSlip',
   ],
   'an account’s own id is the key': [

@@ -2,9 +2,11 @@ import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
 import {
   acceptSlip,
+  childrenGivenSlips,
   countSlips,
   issueSlips,
   keepSlips,
+  readJoinedSlip,
   readSlip,
   SLIP_LIMITS,
   type Store,
@@ -112,6 +114,27 @@ function written(opened: () => Store) {
     await aSlip(opened(), classroom, child.id);
     expect(await counts()).toEqual([2, 1]);
   });
+
+  it('tells its child from those given none after so many slips of the class', async () => {
+    const { classroom, child } = await setting(opened());
+    const sibling = await aFamily(opened(), classroom, { nickname: 'Otto' });
+    const given = async (after: number) => [
+      ...(await childrenGivenSlips(opened(), classroom.scope, after)),
+    ];
+    expect(await given(2)).toEqual([]);
+    await issueSlips(opened(), classroom.scope, { childIds: [child.id], now: AFTER(1) });
+    expect(await given(2)).toEqual([child.id]);
+    expect((await given(1)).sort()).toEqual([child.id, sibling.child.id].sort());
+    expect(await given(3)).toEqual([]);
+    expect(await given(Number('none'))).toEqual([]);
+  });
+
+  it('given at the instant of an earlier one makes both children count as given later', async () => {
+    const { classroom, child } = await setting(opened());
+    const sibling = await aFamily(opened(), classroom, { nickname: 'Otto' });
+    const given = await childrenGivenSlips(opened(), classroom.scope, 1);
+    expect([...given].sort()).toEqual([child.id, sibling.child.id].sort());
+  });
 }
 
 function refusals(opened: () => Store) {
@@ -156,6 +179,15 @@ function refusals(opened: () => Store) {
     expect(await refused(code, chatId, MORNING)).toBe('conflict');
     const fresh = await aSlip(opened(), classroom, child.id);
     expect(await refused(fresh, chatId, MORNING)).toBe('conflict');
+  });
+
+  it('a spent code still tells its child to an account that has joined, and to no other', async () => {
+    const { child, code } = await setting(opened());
+    const { chatId } = await aHelper(opened(), code);
+    for (let use = 1; use < SLIP_LIMITS.uses; use += 1) await aHelper(opened(), code);
+    const read = (by: number) => readJoinedSlip(opened(), { code, chatId: by });
+    expect(await read(chatId)).toMatchObject({ childId: child.id, nickname: 'Wren' });
+    expect(await codeOf(read(aChat()))).toBe('not_found');
   });
 }
 

@@ -33,13 +33,17 @@ async function typeBreak(text: string): Promise<void> {
   await school.teacher.say('/class');
   await school.teacher.tap(BUTTONS.breaks);
   await school.teacher.tap(BUTTONS.addBreak);
-  expect(await ask(school.teacher, text)).toContain('It counts from the next evening');
+  expect(await ask(school.teacher, text)).toContain(
+    'A drill time that is over for today starts tomorrow',
+  );
 }
 
 describe('a family’s own time', () => {
   it('set to an hour that is over brings no drill tonight, and the next one at that hour', async () => {
     await at(14, '16:00');
-    expect(await ask(wren, '/time 16:30')).toContain('From the next evening on');
+    expect(await ask(wren, '/time 16:30')).toContain(
+      'If that is over for today, it starts tomorrow',
+    );
     for (const time of ['16:01', '16:30', '16:31', '18:00']) await at(14, time);
     expect(await drills(wren, 'Monday')).toBe(0);
     expect(await drills(otto, 'Monday')).toBe(1);
@@ -58,6 +62,15 @@ describe('a break', () => {
     expect(await drills(otto, 'Thursday')).toBe(0);
   });
 
+  it('far ahead leaves tonight’s drill alone, even when the drill is late', async () => {
+    await at(16, '16:29');
+    // Nobody looks at the clock at 17:30, and a minute later the break is typed.
+    await world.client.moveTo(new Date('2026-09-16T16:31:00Z'));
+    await typeBreak('2026-12-21 to 2027-01-04 Winter break');
+    await at(16, '16:32');
+    expect(await drills(otto, 'Wednesday')).toBe(1);
+  });
+
   it('that is removed after the drill’s time brings no drill tonight', async () => {
     await at(17, '18:05');
     await school.teacher.say('/class');
@@ -67,6 +80,21 @@ describe('a break', () => {
     expect(await drills(otto, 'Thursday')).toBe(0);
     await at(18, '16:30');
     expect(await drills(otto, 'Friday')).toBe(1);
+  });
+});
+
+describe('the digest’s time', () => {
+  it('moved to an hour that is over brings this week’s digest at once', async () => {
+    const early = await openWorld({ start: '2026-09-14T09:00:00Z', backend: server });
+    const { teacher } = await makeSmallClass(early, ['Fern']);
+    await early.goTo('2026-09-18T18:40:00Z');
+    await teacher.say('/class');
+    await teacher.tap(BUTTONS.times);
+    await teacher.tap('Digest 20:00');
+    await ask(teacher, '19:10');
+    await early.goTo('2026-09-18T18:41:00Z');
+    expect(await teacher.messagesWith('Marks are the helpers’ word')).toHaveLength(1);
+    await early.close();
   });
 });
 

@@ -116,9 +116,7 @@ describe('“/time”', () => {
   );
 
   it('moves the next evening of this family and of nobody else', async () => {
-    expect(await ask(phone(2011), '/time 18:15')).toContain(
-      'From the next evening on, the drill comes at 18:15',
-    );
+    expect(await ask(phone(2011), '/time 18:15')).toContain('The drill comes at 18:15 now');
     await at(17, '16:30');
     await at(17, '17:14');
     expect(await phone(2011).messagesWith('Thursday')).toHaveLength(0);

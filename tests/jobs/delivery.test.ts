@@ -63,3 +63,19 @@ describe('the digest', () => {
     expect(await digestOnPhone()).toEqual(['text', 'png', 'csv']);
   });
 });
+
+describe('a nudge', () => {
+  it('keeps its distance from an evening that could only be sent late', async () => {
+    stage = await openQuickStage({ families: 1 });
+    const error = { code: 429, description: 'Too Many Requests', retryAfter: 5_000 };
+    await stage.world.client.setFault({ method: 'sendMessage', mode: 'error', count: 1, error });
+    await stage.world.goTo(FRIDAY.evening);
+    // Nudge time is 18:00Z; the evening itself leaves only then.
+    await stage.world.goTo('2026-09-18T18:01:00Z');
+    expect(await stage.received()).toEqual([1]);
+    await stage.world.goTo('2026-09-18T18:45:00Z');
+    expect(await stage.received()).toEqual([1]);
+    await stage.world.goTo('2026-09-18T18:47:00Z');
+    expect(await stage.received()).toEqual([2]);
+  });
+});

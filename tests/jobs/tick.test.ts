@@ -16,8 +16,24 @@ it('a class with a fault costs no other class its evening, and is counted and lo
   );
   await stage.world.goTo(FRIDAY.evening);
   expect(await stage.received()).toEqual([1, 1, 1]);
-  expect((await app.engine.tick()).failures).toBe(1);
+  // Its evenings, its nudges and its digest.
+  expect((await app.engine.tick()).failures).toBe(3);
   const faulty = (await readTable(store, 'class')).find((row) => row.zone === 'Mars/Base');
   const logged = stage.world.logged.filter((line) => line.event === 'planning_failed');
   expect(new Set(logged.map((line) => line.fields.classId))).toEqual(new Set([faulty?.id]));
+});
+
+it('one child with an unreadable row costs no other child its evening, nor the class its digest', async () => {
+  stage = await openQuickStage();
+  const { store } = stage.world;
+  const broken = stage.school.families[0]?.childId ?? '';
+  await runSql(
+    store,
+    `insert into fact_memory values ('${broken}', 'no such fact', 1, 1, 1, '2026-09-17', true)`,
+  );
+  await stage.world.goTo(FRIDAY.evening);
+  expect(await stage.received()).toEqual([0, 1, 1]);
+  await stage.world.goTo(FRIDAY.digest);
+  expect(await stage.ledger('digest')).toEqual(['sent']);
+  expect(stage.events()).toContain('evening_not_planned');
 });

@@ -24,17 +24,23 @@ let lastBot = 100;
 export function aBot(opened: () => Store, botId?: number) {
   lastBot += 1;
   const bot = botId ?? lastBot;
+  /** The update as its latest taker names it, unless an earlier try is meant. */
+  const key = async (updateId: number, tries?: number) => {
+    const rows = await readTable(opened(), 'inbox');
+    const row = rows.find((each) => each.bot_id === bot && each.update_id === updateId);
+    return { botId: bot, updateId, tries: tries ?? Number(row?.tries) };
+  };
   return {
     botId: bot,
     receive: (...ids: number[]) => receive(opened(), bot, 7, ids),
     receiveFrom: (actorId: number | null, ...ids: number[]) => receive(opened(), bot, actorId, ids),
     claim: (now = MORNING, abandonedBefore = NEVER, limit = 10) =>
       claimUpdates(opened(), { botId: bot, abandonedBefore, limit, now }),
-    finish: (updateId: number, now = MORNING) =>
-      finishUpdate(opened(), { botId: bot, updateId }, now),
-    retry: (updateId: number, notBefore = MORNING, now = MORNING) =>
-      retryUpdate(opened(), { botId: bot, updateId }, { notBefore, now }),
-    setAside: (updateId: number) => setAsideUpdate(opened(), { botId: bot, updateId }, MORNING),
+    finish: async (updateId: number, now = MORNING, tries?: number) =>
+      finishUpdate(opened(), await key(updateId, tries), now),
+    retry: async (updateId: number, notBefore = MORNING, now = MORNING, tries?: number) =>
+      retryUpdate(opened(), await key(updateId, tries), { notBefore, now }),
+    setAside: async (updateId: number) => setAsideUpdate(opened(), await key(updateId), MORNING),
     putBack: (...updateIds: number[]) => returnUpdates(opened(), { botId: bot, updateIds }),
     resume: () => returnAbandoned(opened(), bot),
     nextTry: (after = MORNING) => nextTryAt(opened(), { botId: bot, after }),

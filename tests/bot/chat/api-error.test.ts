@@ -87,14 +87,15 @@ describe('a call that was answered', () => {
   });
 });
 
-it('a mistake of our own is rejected and named by its kind, never by its words', () => {
+it('a mistake of our own is named by its kind, never by its words, and nothing has arrived', () => {
   expect(apiProblem(new TypeError('Wren is missing'))).toEqual({
     kind: 'rejected',
     code: 'TypeError',
   });
   expect(apiProblem('Wren is missing')).toEqual({ kind: 'rejected', code: 'not_an_error' });
+  // It kept the call from leaving, so the message may be tried again.
   expect(outcomeOf(new TypeError('Wren is missing'))).toEqual({
-    kind: 'rejected',
+    kind: 'refused',
     problem: 'TypeError',
   });
 });

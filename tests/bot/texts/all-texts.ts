@@ -155,6 +155,7 @@ const TEACHER_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   stored: [teachers.stored()],
   teacherHelp: [teachers.teacherHelp()],
   rosterAdded: [rosters.rosterAdded(1), rosters.rosterAdded(12)],
+  rosterAddedWithoutLinks: [1, 12].map(rosters.rosterAddedWithoutLinks),
   classMade: [teachers.classMade()],
 };
 
