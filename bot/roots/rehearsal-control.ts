@@ -43,7 +43,9 @@ export function rehearsalControl(
       const stops = await Promise.all(
         classes.map((schoolClass) => stopsOf(store, schoolClass, clock.now())),
       );
-      return stops.flat().sort((a, b) => a.at.getTime() - b.at.getTime());
+      // Two classes with the same times need one button, not two that look alike.
+      const distinct = new Map(stops.flat().map((stop) => [`${stop.label} ${stop.at}`, stop]));
+      return [...distinct.values()].sort((a, b) => a.at.getTime() - b.at.getTime());
     },
   };
 }
