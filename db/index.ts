@@ -36,6 +36,7 @@ export * from './inbox/finish-update.ts';
 export * from './inbox/next-try.ts';
 export * from './inbox/return-updates.ts';
 export * from './inbox/store-updates.ts';
+export * from './ledger/count-outstanding.ts';
 export * from './ledger/find-follower.ts';
 export * from './ledger/forget-copy.ts';
 export * from './ledger/list-copies.ts';

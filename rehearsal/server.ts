@@ -106,6 +106,9 @@ export async function startRehearsal(options: RehearsalOptions): Promise<Rehears
     revision: revision.current,
   });
   const server = createServer(getRequestListener(app.fetch, { overrideGlobalObjects: false }));
+  // Idle connections stay open: bot and service share one busy process here, and a bot that reuses a connection at the moment
+  // we close it would not know whether its message arrived.
+  server.keepAliveTimeout = 0;
   const url = await listen(server, host, options.port);
   let closed: Promise<void> | undefined;
   return {

@@ -4,6 +4,7 @@ import {
   type FamilyChild,
   findEvening,
   findHelperByChat,
+  findTeacherByChat,
   listFamilyChildren,
   localTimeAt,
   setEveningTime,
@@ -68,6 +69,7 @@ async function familyOf(
   const helper = await findHelperByChat(message.deps.store, message.userId);
   const children = helper ? await listFamilyChildren(message.deps.store, helper.id) : [];
   if (helper && children.length > 0) return { helperId: helper.id, children };
-  await message.reply(texts.stranger());
+  const teacher = await findTeacherByChat(message.deps.store, message.userId);
+  await message.reply(teacher ? texts.teacherHelpsNobody() : texts.stranger());
   return null;
 }

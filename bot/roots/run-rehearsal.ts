@@ -1,6 +1,13 @@
 import { mkdir } from 'node:fs/promises';
 import { join } from 'node:path';
-import { claimStore, hasTeachers, type Log, REHEARSAL_BOT } from '../../db/index.ts';
+import {
+  claimStore,
+  countOutstanding,
+  hasTeachers,
+  type Log,
+  REHEARSAL_BOT,
+  type Store,
+} from '../../db/index.ts';
 import { RehearsalClient } from '../../rehearsal/client.ts';
 import { startRehearsal } from '../../rehearsal/server.ts';
 import { machineClock, movableClock, realPace } from './clocks.ts';
@@ -33,6 +40,7 @@ export async function runRehearsal(
   const work = async () => {
     await app?.engine.tick();
     await app?.engine.drain();
+    await untilSent(store, clock.now());
   };
   try {
     await claimStore(store, REHEARSAL_BOT);
@@ -70,5 +78,20 @@ export async function runRehearsal(
   } catch (error) {
     await store.close();
     throw error;
+  }
+}
+
+/** Long enough for any call that is answered; a message that is refused for longer does not hold up the clock. */
+const PATIENCE_MS = 25_000;
+const LOOK_MS = 20;
+
+/**
+ * Waits until what is due at an instant has left. The senders work beside us: a clock that stepped on while they hold a
+ * message would deliver it on another day.
+ */
+async function untilSent(store: Store, now: Date): Promise<void> {
+  const end = realPace.now().getTime() + PATIENCE_MS;
+  while (realPace.now().getTime() < end && (await countOutstanding(store, now)) > 0) {
+    await realPace.sleep(LOOK_MS);
   }
 }

@@ -34,7 +34,7 @@ export function digest(title: string, summary: WeekSummary): Text {
     ...section('Wobbling', summary.wobbling.map(wobbleLine)),
     ...section('To call', [
       ...summary.calls.map(callLine),
-      ...(summary.moreCalls > 0 ? [`and ${summary.moreCalls} more, see the table`] : []),
+      ...(summary.moreCalls > 0 ? [`and ${summary.moreCalls} more`] : []),
     ]),
     '',
     // Nought pages may as well mean that nobody was asked: missing is not a nought.

@@ -95,7 +95,7 @@ export function askToLeave(children: readonly FamilyChild[]): Text {
   const names = listOf(children.map((child) => name(child.nickname)));
   return lines(
     bold(`Stop helping ${names}?`),
-    'No more messages come, and your agreement is withdrawn. To join again you need a new link.',
+    'No more messages come, and your agreement is withdrawn. To join again, open your link once more or ask the teacher for a new one.',
   );
 }
 
@@ -107,4 +107,11 @@ export function left(): Text {
 /** After deciding to stay. */
 export function staying(): Text {
   return lines('Good. Everything stays as it was.');
+}
+
+/** For a teacher who sends a helper's command and helps no child. */
+export function teacherHelpsNobody(): Text {
+  return lines(
+    'You help no child here. Your class is under /class, and its digest keeps coming to you.',
+  );
 }

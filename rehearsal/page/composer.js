@@ -11,21 +11,30 @@ import { h } from './dom.js';
  */
 
 /**
- * A labelled line to fill in and send. Keeps what was typed when sending was refused.
+ * A labelled field to fill in and send. Keeps what was typed when sending was refused. With `rows` it takes several lines, as
+ * a pasted list needs: Enter sends, Shift and Enter begin a new line.
  *
- * @param {{ label: string, button: string, id: string, placeholder?: string }} words
+ * @param {{ label: string, button: string, id: string, placeholder?: string, rows?: number }} words
  * @param {(value: string) => Promise<boolean>} send
  */
-function line({ label, button, id, placeholder }, send) {
-  const input = h('input', { id, autocomplete: 'off', placeholder, required: true });
+function line({ label, button, id, placeholder, rows }, send) {
+  const field = { id, autocomplete: 'off', placeholder, required: true };
+  const input = rows ? h('textarea', { ...field, rows }) : h('input', field);
   /** @param {Event} event */
   const submit = async (event) => {
     event.preventDefault();
     if (await send(input.value)) input.value = '';
   };
+  /** @param {Event} event */
+  const sendOnEnter = (event) => {
+    if (!(event instanceof KeyboardEvent) || event.key !== 'Enter') return;
+    if (event.shiftKey || event.isComposing) return;
+    event.preventDefault();
+    if (input.value.trim() !== '') void submit(event);
+  };
   return h(
     'form',
-    { class: 'line', onsubmit: submit },
+    { class: 'line', onsubmit: submit, ...(rows ? { onkeydown: sendOnEnter } : {}) },
     h('label', { for: id }, label),
     input,
     h('button', {}, button),
@@ -62,7 +71,7 @@ export function composer(account, place, actions) {
     return [h('p', {}, `${account.name} has not opened this chat yet.`), start, link];
   }
   const write = line(
-    { label: `Write as ${account.name}`, button: 'Send', id: `say-${place}` },
+    { label: `Write as ${account.name}`, button: 'Send', id: `say-${place}`, rows: 2 },
     actions.say,
   );
   const block = h(

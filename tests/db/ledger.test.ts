@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   claimDelivery,
+  countOutstanding,
   giveUpAttempts,
   isDigestOwed,
   listCopies,
@@ -28,6 +29,7 @@ describe.each(backends)('the ledger on $name', (backend) => {
   const opened = sharedStore(backend);
   describe('while sending', () => attempts(opened));
   describe('a message in somebody else’s hands', () => bystanders(opened));
+  describe('what is left to send', () => outstanding(opened));
   describe('after a crash', () => recovery(opened));
   describe('and the unique key', () => uniqueness(opened));
   describe('and what lies in the chats', () => arrived(opened));
@@ -103,6 +105,21 @@ function bystanders(opened: () => Store) {
     await postponeDelivery(opened(), id, { notBefore: LATER, problem: 'paused', from: 'planned' });
     await settleDelivery(opened(), id, { status: 'failed', problem: 'late' }, LATER, ['planned']);
     expect(await row()).toMatchObject({ status: 'attempting', problem: null });
+  });
+}
+
+function outstanding(opened: () => Store) {
+  it('what is due or on its way is outstanding; what is not due yet, over or ended is not', async () => {
+    await runSql(opened(), `update ledger set status = 'failed'`);
+    const left = (now: Date) => countOutstanding(opened(), now);
+    const { id } = await setting(opened());
+    expect(await left(new Date(NOW.getTime() - 1))).toBe(0);
+    expect(await left(NOW)).toBe(1);
+    expect(await left(evening(MONDAY, 180))).toBe(0);
+    await claimDelivery(opened(), id, NOW);
+    expect(await left(NOW)).toBe(1);
+    await settleDelivery(opened(), id, { status: 'sent', messageId: 9 }, NOW);
+    expect(await left(NOW)).toBe(0);
   });
 }
 

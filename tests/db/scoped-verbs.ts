@@ -130,6 +130,7 @@ export const UNSCOPED: Readonly<Record<string, readonly string[]>> = {
     'childrenOfClass',
     'claimDelivery',
     'claimUpdates',
+    'countOutstanding',
     'currentMarks',
     'digestDays',
     'findFile',

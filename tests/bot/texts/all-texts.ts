@@ -83,6 +83,7 @@ const FAMILY_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   joined: [families.joined(slip, child), families.joined(slip, undefined)],
   familyHelp: [families.familyHelp([child]), families.familyHelp([child, family('Otto')])],
   stranger: [families.stranger()],
+  teacherHelpsNobody: [families.teacherHelpsNobody()],
   nothingToday: [families.nothingToday(child)],
   timeSet: [families.timeSet('18:15')],
   badTime: ['', 'מחר', 'x'.repeat(4_000)].map((typed) => families.badTime(typed, '06:00', '20:00')),
