@@ -16,6 +16,7 @@ import { getRunningClass } from '../classes/get-class.ts';
 import type { Store } from '../connection/db.ts';
 import { storedFact, storedRung } from '../evenings/drill-json.ts';
 import { listPastEvenings, type PastEvening } from '../evenings/history.ts';
+import { COUNTS } from '../memory/counts.ts';
 import { evening, mark, pageLog, partScore } from '../schema/index.ts';
 
 /** An evening sent less long ago than this and not marked yet is not shown as one without an answer. */
@@ -135,14 +136,7 @@ async function readMarks({ db }: Store, range: Range) {
     .select({ eveningId: mark.eveningId, fact: mark.fact, right: mark.right })
     .from(mark)
     .innerJoin(evening, eq(evening.id, mark.eveningId))
-    .innerJoin(
-      partScore,
-      and(
-        eq(partScore.eveningId, mark.eveningId),
-        eq(partScore.part, mark.part),
-        eq(partScore.revision, mark.revision),
-      ),
-    )
+    .innerJoin(partScore, COUNTS)
     .where(inRange(range))
     .orderBy(asc(mark.part), asc(mark.card));
 }

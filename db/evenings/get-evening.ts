@@ -16,6 +16,7 @@ import {
 } from '../schema/index.ts';
 import { storedDrill } from './drill-json.ts';
 import type { EveningView, PartResult } from './evening-view.ts';
+import { isOwn } from './own-evening.ts';
 
 /** Names an evening and the helper who asks. Every family-side verb takes it. */
 export interface HelperScope {
@@ -29,13 +30,7 @@ export async function getEvening(store: Store, scope: HelperScope): Promise<Even
     .select({ id: evening.id })
     .from(evening)
     .innerJoin(helperChild, eq(helperChild.childId, evening.childId))
-    .where(
-      and(
-        eq(evening.id, scope.eveningId),
-        eq(helperChild.helperId, scope.helperId),
-        isNull(helperChild.leftAt),
-      ),
-    );
+    .where(isOwn(scope));
   if (!own) throw new AppError('not_found', 'evening');
   return readEvening(store, own.id);
 }

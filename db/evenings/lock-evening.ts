@@ -1,4 +1,4 @@
-import { and, eq, isNull } from 'drizzle-orm';
+import { eq } from 'drizzle-orm';
 import { localTimeAt } from '../calendar/zone.ts';
 import type { Store } from '../connection/db.ts';
 import { inTransaction } from '../connection/transaction.ts';
@@ -6,6 +6,7 @@ import { AppError } from '../errors.ts';
 import { evening, helperChild } from '../schema/index.ts';
 import type { EveningView } from './evening-view.ts';
 import { getEvening, type HelperScope } from './get-evening.ts';
+import { isOwn } from './own-evening.ts';
 
 /**
  * Runs a change on an evening that is still open, one change at a time: two helpers tapping together wait for each other.
@@ -32,12 +33,6 @@ async function lock(store: Store, scope: HelperScope): Promise<void> {
     .select({ id: evening.id })
     .from(evening)
     .innerJoin(helperChild, eq(helperChild.childId, evening.childId))
-    .where(
-      and(
-        eq(evening.id, scope.eveningId),
-        eq(helperChild.helperId, scope.helperId),
-        isNull(helperChild.leftAt),
-      ),
-    )
+    .where(isOwn(scope))
     .for('update', { of: evening });
 }

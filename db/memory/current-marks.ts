@@ -4,6 +4,7 @@ import { storedDay } from '../classes/school-class.ts';
 import type { Store } from '../connection/db.ts';
 import { storedFact } from '../evenings/drill-json.ts';
 import { evening, mark, partScore } from '../schema/index.ts';
+import { COUNTS } from './counts.ts';
 
 /** A mark that counts: corrected ones are left out. */
 export interface CurrentMark {
@@ -23,14 +24,7 @@ export async function currentMarks(
     .select({ fact: mark.fact, day: evening.day, right: mark.right })
     .from(mark)
     .innerJoin(evening, eq(evening.id, mark.eveningId))
-    .innerJoin(
-      partScore,
-      and(
-        eq(partScore.eveningId, mark.eveningId),
-        eq(partScore.part, mark.part),
-        eq(partScore.revision, mark.revision),
-      ),
-    )
+    .innerJoin(partScore, COUNTS)
     .where(
       facts
         ? and(eq(mark.childId, childId), inArray(mark.fact, [...facts]))

@@ -1,0 +1,9 @@
+import { and, eq } from 'drizzle-orm';
+import { mark, partScore } from '../schema/index.ts';
+
+/** Joins a mark with its part's score only while it counts: a corrected one has an older revision. */
+export const COUNTS = and(
+  eq(partScore.eveningId, mark.eveningId),
+  eq(partScore.part, mark.part),
+  eq(partScore.revision, mark.revision),
+);
