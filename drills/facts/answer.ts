@@ -12,12 +12,24 @@ import { shapeOf } from './fact-shape.ts';
 export function answerOf(fact: FactId): string {
   const shape = shapeOf(fact);
   switch (shape.kind) {
+    case 'word':
+      return String(shape.n);
     case 'add':
       return String(shape.a + shape.b);
     case 'gap':
       return String(shape.total - shape.a);
+    case 'lead':
+      return String(shape.total - shape.b);
     case 'sub':
       return String(shape.a - shape.b);
+    case 'less':
+      return String(shape.a - shape.rest);
+    case 'from':
+      return String(shape.rest + shape.b);
+    case 'next':
+      return String(shape.n + shape.step);
+    case 'times':
+      return String(shape.a * shape.b);
     case 'double':
       return String(shape.n * 2);
     case 'half':

@@ -13,12 +13,24 @@ const MINUS = '\u2212';
 export function faceOf(fact: FactId): CardFace {
   const shape = shapeOf(fact);
   switch (shape.kind) {
+    case 'word':
+      return { kind: 'text', text: String(shape.n) };
     case 'add':
       return { kind: 'text', text: `${shape.a} + ${shape.b}` };
     case 'gap':
       return { kind: 'text', text: `${shape.a} + ? = ${shape.total}` };
+    case 'lead':
+      return { kind: 'text', text: `? + ${shape.b} = ${shape.total}` };
     case 'sub':
       return { kind: 'text', text: `${shape.a} ${MINUS} ${shape.b}` };
+    case 'less':
+      return { kind: 'text', text: `${shape.a} ${MINUS} ? = ${shape.rest}` };
+    case 'from':
+      return { kind: 'text', text: `? ${MINUS} ${shape.b} = ${shape.rest}` };
+    case 'next':
+      return { kind: 'text', text: `after ${shape.n}` };
+    case 'times':
+      return { kind: 'text', text: `${shape.a} \u00d7 ${shape.b}` };
     case 'double':
       return { kind: 'text', text: `double ${shape.n}` };
     case 'half':
