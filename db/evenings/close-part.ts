@@ -5,6 +5,7 @@ import {
   type DrillPart,
   type FactPart,
   type RunPart,
+  runSteps,
   scoreFromMissed,
 } from '../../drills/index.ts';
 import type { Store } from '../connection/db.ts';
@@ -52,7 +53,7 @@ export async function closePart(
       .update(evening)
       .set({ startedAt: input.now, declinedAt: null })
       .where(eq(evening.id, view.id));
-    if (part.kind === 'facts') await refreshMemory(inner, view.childId, part.cards);
+    await refreshMemory(inner, view.childId, part.kind === 'facts' ? part.cards : runSteps(part));
   });
 }
 
@@ -103,6 +104,8 @@ async function storeMarks(
       card,
       fact,
       right: !missed.includes(card),
+      // Today's marking taps missed cards only; whoever taps none may have overlooked one.
+      way: 'unmissed' as const,
       revision: entry.revision,
       helperId: entry.helperId,
       markedAt: entry.now,

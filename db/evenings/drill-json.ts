@@ -1,5 +1,13 @@
 import { z } from 'zod';
-import { type Drill, type FactId, parseFactId, type RungId, rungById } from '../../drills/index.ts';
+import {
+  type Drill,
+  type FactId,
+  parseFactId,
+  type RungId,
+  rungById,
+  STRANDS,
+  VARIANTS,
+} from '../../drills/index.ts';
 
 const fact = z.string().transform((text, context): FactId => {
   const parsed = parseFactId(text);
@@ -18,7 +26,7 @@ export const rungJson = z.string().transform((id, context): RungId => {
 
 const factPart = z.object({
   kind: z.literal('facts'),
-  strand: z.enum(['bonds', 'takeaway', 'doubles', 'halves', 'clock']),
+  strand: z.enum(STRANDS).exclude(['counting']),
   rung: rungJson,
   seconds: z.int(),
   cards: z.array(fact),
@@ -37,6 +45,8 @@ const runPart = z.object({
 const drillSchema = z.object({
   // Whichever composer chose the parts, they say themselves what to show: a newer release still shows an older evening.
   version: z.int().min(1),
+  // Exact, so that a drill reads back as it was composed: without the key where it is full.
+  variant: z.enum(VARIANTS).exactOptional(),
   parts: z.array(z.discriminatedUnion('kind', [factPart, runPart])),
 });
 

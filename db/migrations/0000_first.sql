@@ -64,8 +64,10 @@ CREATE TABLE "fact_memory" (
 	"asked" integer NOT NULL,
 	"right" integer NOT NULL,
 	"streak" integer NOT NULL,
-	"last_day" date NOT NULL,
+	"last_day" date,
 	"last_right" boolean NOT NULL,
+	"model" text NOT NULL,
+	"state" double precision[] NOT NULL,
 	CONSTRAINT "fact_memory_child_id_fact_pk" PRIMARY KEY("child_id","fact")
 );
 --> statement-breakpoint
@@ -77,6 +79,7 @@ CREATE TABLE "mark" (
 	"card" integer NOT NULL,
 	"fact" text NOT NULL,
 	"right" boolean NOT NULL,
+	"way" text NOT NULL,
 	"revision" integer NOT NULL,
 	"helper_id" uuid NOT NULL,
 	"marked_at" timestamp with time zone NOT NULL,
@@ -203,6 +206,8 @@ CREATE TABLE "class" (
 	"nudge_time" text NOT NULL,
 	"digest_weekday" integer NOT NULL,
 	"digest_time" text NOT NULL,
+	"curriculum" text DEFAULT 'own' NOT NULL,
+	"grade" text,
 	"times_since" timestamp with time zone NOT NULL,
 	"digest_since" timestamp with time zone NOT NULL,
 	"created_at" timestamp with time zone NOT NULL,

@@ -1,6 +1,7 @@
 import {
   boolean,
   date,
+  doublePrecision,
   index,
   integer,
   jsonb,
@@ -41,6 +42,8 @@ export const mark = pgTable(
     card: integer('card').notNull(),
     fact: text('fact').notNull(),
     right: boolean('right').notNull(),
+    /** How it was seen: `card`, marked by itself, or `unmissed`, where only missed cards were tapped. */
+    way: text('way').notNull(),
     revision: integer('revision').notNull(),
     helperId: uuid('helper_id')
       .notNull()
@@ -131,7 +134,10 @@ export const pageLog = pgTable(
   ],
 );
 
-/** What is known about a child and a fact, derived from marks. */
+/**
+ * What is known about a child and a fact, derived from marks and run results. `state` is the belief of the model named beside
+ * it; a fact that only its relatives spoke of was never asked and has no last day.
+ */
 export const factMemory = pgTable(
   'fact_memory',
   {
@@ -142,8 +148,10 @@ export const factMemory = pgTable(
     asked: integer('asked').notNull(),
     right: integer('right').notNull(),
     streak: integer('streak').notNull(),
-    lastDay: date('last_day', { mode: 'string' }).notNull(),
+    lastDay: date('last_day', { mode: 'string' }),
     lastRight: boolean('last_right').notNull(),
+    model: text('model').notNull(),
+    state: doublePrecision('state').array().notNull(),
   },
   (t) => [primaryKey({ columns: [t.childId, t.fact] })],
 );

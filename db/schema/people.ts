@@ -46,6 +46,9 @@ export const schoolClass = pgTable('class', {
   nudgeTime: text('nudge_time').notNull(),
   digestWeekday: integer('digest_weekday').notNull(),
   digestTime: text('digest_time').notNull(),
+  /** By which curriculum steps are shown as usual: a profile of drills/curriculum, or `own`; and its grade, if it has any. */
+  curriculum: text('curriculum').notNull().default('own'),
+  grade: text('grade'),
   /** Since when the school days, breaks and evening time are as they are: a change counts from the next evening. */
   timesSince: instant('times_since').notNull(),
   /** Since when the digest's day and time are as they are. */

@@ -117,7 +117,13 @@ export function nextSchoolDay(after: SchoolDay, calendar: SchoolCalendar): Schoo
   return null;
 }
 
-function numberOf(day: SchoolDay): number {
+/**
+ * A date's day number: whole days since 1970-01-01, as the memory models count them.
+ *
+ * @example
+ * numberOf(day); // 20705 when day is '2026-09-09'
+ */
+export function numberOf(day: SchoolDay): number {
   return dayNumberOf(Number(day.slice(0, 4)), Number(day.slice(5, 7)), Number(day.slice(8)));
 }
 

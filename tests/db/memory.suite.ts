@@ -1,50 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import {
-  closePart,
-  currentMarks,
-  type HelperScope,
-  openMarking,
-  readMemory,
-  rebuildAll,
-  refreshMemory,
-  type Store,
-} from '../../db/index.ts';
-import { rebuildMemory } from '../../drills/index.ts';
-import { aClass, aFamily } from '../support/people.ts';
-import { anEvening, markPart } from '../support/practice.ts';
+import { currentMarks, readMemory, rebuildAll, refreshMemory, type Store } from '../../db/index.ts';
+import { type FactId, type Mark, rebuildMemory, relativesOf } from '../../drills/index.ts';
 import { dumpAll, readTable, runSql } from '../support/raw-rows.ts';
-import { evening, MONDAY, TUESDAY, WEDNESDAY } from '../support/term.ts';
+import { memoryModelsSuite } from './memory-models.suite.ts';
+import { practised } from './practised.ts';
 
 /** What is remembered of a child’s facts. Runs on the store that planning.test.ts opens. */
 export function memorySuite(opened: () => Store): void {
   describe('as marked', () => updated(opened));
+  memoryModelsSuite(opened);
   describe('as rebuilt', () => repaired(opened));
-}
-
-/** Three evenings of one child, the second of them corrected. */
-async function practised(store: Store) {
-  const classroom = await aClass(store);
-  const family = await aFamily(store, classroom);
-  for (const [index, on] of [MONDAY, TUESDAY, WEDNESDAY].entries()) {
-    const { scope } = await anEvening(store, classroom, family, { on });
-    const now = evening(on, 10);
-    await markPart(store, scope, { part: 0, missed: [index, 4], now });
-    await markPart(store, scope, { part: 2, missed: [index], now });
-    // A counting run leaves no marks but a result, and that can be corrected as well.
-    await sayRun(store, scope, { said: 4, now });
-    if (on === TUESDAY) await sayRun(store, scope, { said: 9, now });
-    if (on === TUESDAY) await markPart(store, scope, { part: 0, missed: [2], now }, [index, 4]);
-  }
-  return family.child.id;
-}
-
-async function sayRun(
-  store: Store,
-  scope: HelperScope,
-  { said, now }: { said: number; now: Date },
-) {
-  await openMarking(store, scope, { part: 1, now });
-  await closePart(store, scope, { part: 1, verdict: { kind: 'said', said }, now });
 }
 
 /** The marks with the highest revision of their part, straight from the rows. */
@@ -58,11 +23,19 @@ async function countingRows(store: Store, childId: string) {
   return marks.filter((row) => row.revision === highest.get(part(row)));
 }
 
+/** In which part of the plan a fact is asked. */
+const partOf = (fact: FactId) =>
+  fact.startsWith('double:') ? 0 : fact.startsWith('next:') ? 1 : 2;
+
+const seenAs = (marks: readonly Mark[], way: Mark['way']) => marks.filter((m) => m.way === way);
+
 function updated(opened: () => Store) {
   it('is what the marks that count give, after a correction too', async () => {
     const childId = await practised(opened());
     const marks = await currentMarks(opened(), childId);
-    expect(marks).toHaveLength(3 * (5 + 8));
+    expect(seenAs(marks, 'unmissed')).toHaveLength(3 * (5 + 8));
+    // Of ten numbers four, then nine, then four were said: the steps between them, and the one where it stopped.
+    expect(seenAs(marks, 'run')).toHaveLength(4 + 9 + 4);
     expect(await readMemory(opened(), childId)).toEqual(rebuildMemory(marks));
   });
 
@@ -70,12 +43,36 @@ function updated(opened: () => Store) {
     const childId = await practised(opened());
     const rows = await countingRows(opened(), childId);
     const memory = await readMemory(opened(), childId);
-    expect([...memory.keys()].sort()).toEqual([...new Set(rows.map((row) => row.fact))].sort());
-    for (const [fact, known] of memory) {
+    const cards = [...memory].filter(([fact]) => !fact.startsWith('next:'));
+    const asked = cards.filter(([, known]) => known.asked > 0).map(([fact]) => fact);
+    expect(asked.sort()).toEqual([...new Set(rows.map((row) => row.fact))].sort());
+    for (const [fact, known] of cards) {
       const own = rows.filter((row) => row.fact === fact);
       expect(known.asked).toBe(own.length);
       expect(known.right).toBe(own.filter((row) => row.right === true).length);
     }
+  });
+
+  it('keeps what marks lend to facts that were never asked, without a day', async () => {
+    const childId = await practised(opened());
+    const memory = await readMemory(opened(), childId);
+    const asked = [...memory].filter(([, known]) => known.asked > 0).map(([fact]) => fact);
+    const lent = asked.flatMap((fact) => relativesOf(fact).map((each) => each.fact));
+    expect(new Set(memory.keys())).toEqual(new Set([...asked, ...lent]));
+    const unasked = [...memory.values()].filter((known) => known.asked === 0);
+    expect(unasked.length).toBeGreaterThan(0);
+    expect(new Set(unasked.map((known) => known.lastDay))).toEqual(new Set([null]));
+  });
+
+  it('is in the order of days, parts and cards, whichever was stored first', async () => {
+    const childId = await practised(opened());
+    const marks = await currentMarks(opened(), childId);
+    const placed = marks.map(({ day, fact }) => `${day} ${partOf(fact)}`);
+    expect(placed).toEqual(placed.toSorted());
+    const named = marks.slice(3, 9).map((mark) => mark.fact);
+    expect(await currentMarks(opened(), childId, named)).toEqual(
+      marks.filter((mark) => named.includes(mark.fact)),
+    );
   });
 
   it('a part’s score equals a count over its marks', async () => {
@@ -116,7 +113,7 @@ function repaired(opened: () => Store) {
     await runSql(opened(), `delete from fact_memory where ${of(second)}`);
     await runSql(
       opened(),
-      `insert into fact_memory values ('${childId}', 'clock:0330', 1, 1, 1, '2026-09-14', true)`,
+      `insert into fact_memory values ('${childId}', 'clock:0330', 1, 1, 1, '2026-09-14', true, 'boxes', '{2}')`,
     );
     expect(await dumpAll(opened())).not.toEqual(before);
     await rebuildAll(opened());
@@ -153,7 +150,10 @@ function repaired(opened: () => Store) {
 
   it('refreshing some facts leaves the others, and no facts leave everything', async () => {
     const childId = await practised(opened());
-    const [first, second] = [...(await readMemory(opened(), childId)).keys()];
+    const asked = [...(await readMemory(opened(), childId))].filter(([, known]) => known.asked > 0);
+    const [first] = asked.map(([fact]) => fact);
+    const near = new Set(first && relativesOf(first).map((each) => each.fact));
+    const second = asked.map(([fact]) => fact).find((fact) => fact !== first && !near.has(fact));
     if (!first || !second) throw new Error('two facts should be known');
     await runSql(opened(), `update fact_memory set asked = 99 where child_id = '${childId}'`);
     await refreshMemory(opened(), childId, []);

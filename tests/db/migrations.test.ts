@@ -69,7 +69,7 @@ function tableMatches(opened: () => Store, config: Config) {
         name: column.name,
         type: column.getSQLType(),
         required: column.notNull || column.primary,
-        default: column.default === undefined ? null : String(column.default),
+        default: defaultOf(column),
       })),
     );
   });
@@ -105,6 +105,13 @@ function tableMatches(opened: () => Store, config: Config) {
     }));
     expect(rows).toEqual(wanted.sort((a, b) => (String(a.name) < String(b.name) ? -1 : 1)));
   });
+}
+
+/** A default as the database spells it: a text in quotes with its type, anything else plainly. */
+function defaultOf(column: Config['columns'][number]): string | null {
+  if (column.default === undefined) return null;
+  const plain = String(column.default);
+  return typeof column.default === 'string' ? `'${plain}'::${column.getSQLType()}` : plain;
 }
 
 function keysOf(config: Config): string[] {

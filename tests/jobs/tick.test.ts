@@ -1,4 +1,5 @@
 import { afterEach, expect, it } from 'vitest';
+import { MEMORY_MODEL } from '../../drills/index.ts';
 import { FRIDAY, openQuickStage, type QuickStage } from '../support/quick-stage.ts';
 import { readTable, runSql } from '../support/raw-rows.ts';
 
@@ -12,7 +13,7 @@ it('a class with a fault costs no other class its evening, and is counted and lo
   await runSql(
     store,
     `insert into class select gen_random_uuid(), 'Heron class', 'Mars/Base', weekdays, evening_time, nudge_time,
-       digest_weekday, digest_time, times_since, digest_since, created_at, null from class limit 1`,
+       digest_weekday, digest_time, curriculum, grade, times_since, digest_since, created_at, null from class limit 1`,
   );
   await stage.world.goTo(FRIDAY.evening);
   expect(await stage.received()).toEqual([1, 1, 1]);
@@ -29,7 +30,7 @@ it('one child with an unreadable row costs no other child its evening, nor the c
   const broken = stage.school.families[0]?.childId ?? '';
   await runSql(
     store,
-    `insert into fact_memory values ('${broken}', 'no such fact', 1, 1, 1, '2026-09-17', true)`,
+    `insert into fact_memory values ('${broken}', 'no such fact', 1, 1, 1, '2026-09-17', true, '${MEMORY_MODEL.name}', '{0}')`,
   );
   await stage.world.goTo(FRIDAY.evening);
   expect(await stage.received()).toEqual([0, 1, 1]);
