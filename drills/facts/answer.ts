@@ -1,15 +1,16 @@
-import { clockPhrase } from './clock-phrase.ts';
+import { clockPhrase } from '../wording/clock-phrase.ts';
+import type { Language } from '../wording/language.ts';
 import type { FactId } from './fact-id.ts';
 import { shapeOf } from './fact-shape.ts';
 
 /**
- * What the child should say: digits for a number, English words for a clock.
+ * What the child should say: digits for a number, words of the class's language for a clock.
  * Throws RangeError for a text that is no fact and for a clock between two five-minute marks.
  *
  * @example
- * answerOf('clock:0330'); // 'half past three'
+ * answerOf('clock:0330', 'de'); // 'halb vier'
  */
-export function answerOf(fact: FactId): string {
+export function answerOf(fact: FactId, language: Language = 'en'): string {
   const shape = shapeOf(fact);
   switch (shape.kind) {
     case 'word':
@@ -35,6 +36,6 @@ export function answerOf(fact: FactId): string {
     case 'half':
       return String(shape.n / 2);
     case 'clock':
-      return clockPhrase(shape.hour, shape.minute);
+      return clockPhrase(shape.hour, shape.minute, language);
   }
 }

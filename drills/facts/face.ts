@@ -1,3 +1,6 @@
+import { CARD_WORDS } from '../wording/card-words.ts';
+import type { Language } from '../wording/language.ts';
+import { numberWord } from '../wording/number-word.ts';
 import type { CardFace } from './card-face.ts';
 import type { FactId } from './fact-id.ts';
 import { shapeOf } from './fact-shape.ts';
@@ -5,16 +8,18 @@ import { shapeOf } from './fact-shape.ts';
 const MINUS = '\u2212';
 
 /**
- * What a child sees for a fact. Throws RangeError for a text that is no fact.
+ * What a child sees for a fact, worded in the class's language. Throws RangeError for a text that is no fact and for the word
+ * of a number above 1000.
  *
  * @example
  * faceOf('gap:7+10'); // { kind: 'text', text: '7 + ? = 10' }
  */
-export function faceOf(fact: FactId): CardFace {
+export function faceOf(fact: FactId, language: Language = 'en'): CardFace {
   const shape = shapeOf(fact);
+  const words = CARD_WORDS[language];
   switch (shape.kind) {
     case 'word':
-      return { kind: 'text', text: String(shape.n) };
+      return { kind: 'text', text: numberWord(shape.n, language) };
     case 'add':
       return { kind: 'text', text: `${shape.a} + ${shape.b}` };
     case 'gap':
@@ -28,13 +33,13 @@ export function faceOf(fact: FactId): CardFace {
     case 'from':
       return { kind: 'text', text: `? ${MINUS} ${shape.b} = ${shape.rest}` };
     case 'next':
-      return { kind: 'text', text: `after ${shape.n}` };
+      return { kind: 'text', text: words.next(shape.n, shape.step) };
     case 'times':
       return { kind: 'text', text: `${shape.a} \u00d7 ${shape.b}` };
     case 'double':
-      return { kind: 'text', text: `double ${shape.n}` };
+      return { kind: 'text', text: words.double(shape.n) };
     case 'half':
-      return { kind: 'text', text: `half of ${shape.n}` };
+      return { kind: 'text', text: words.half(shape.n) };
     case 'clock':
       return { kind: 'clock', hour: shape.hour, minute: shape.minute };
   }
@@ -42,12 +47,12 @@ export function faceOf(fact: FactId): CardFace {
 
 /**
  * A card in words, for lists and screen readers. A clock is only called a clock: saying more would give the answer
- * (WCAG 2.2, success criterion 1.1.1, on pictures that are a test).
+ * (WCAG 2.2, success criterion 1.1.1, on pictures that are a test). Throws RangeError as {@link faceOf} does.
  *
  * @example
  * questionOf('clock:0330'); // 'a clock'
  */
-export function questionOf(fact: FactId): string {
-  const face = faceOf(fact);
-  return face.kind === 'text' ? face.text : 'a clock';
+export function questionOf(fact: FactId, language: Language = 'en'): string {
+  const face = faceOf(fact, language);
+  return face.kind === 'text' ? face.text : CARD_WORDS[language].clock;
 }
