@@ -23,7 +23,12 @@ const PAIR = /^(add|gap|lead|sub|less|from|next|times):(0|[1-9]\d{0,3})([-+x])(0
 const SINGLE = /^(word|double|half):(0|[1-9]\d{0,3})$/;
 const CLOCK = /^clock:(0[1-9]|1[0-2])([0-5]\d)$/;
 
-/** Takes a fact apart; null when the text is no fact or makes no sense (a negative answer, half of an odd number). */
+/**
+ * Takes a fact apart; null when the text is no fact or makes no sense (a negative answer, half of an odd number).
+ *
+ * @example
+ * parseShape('next:100-1'); // { kind: 'next', n: 100, step: -1 }
+ */
 export function parseShape(text: string): FactShape | null {
   return parsePair(text) ?? parseSingle(text) ?? parseClock(text);
 }

@@ -5,6 +5,9 @@ import { shapeOf } from './fact-shape.ts';
  * The two parts a fact's numbers are made of, smaller first, as a key: 3 + 4, 4 + 3, 7 − 3 and 7 − 4 are all `3&4`.
  * 3 × 4 and 4 × 3 are `3x4`. A word, a clock and a step of a count are each a family of their own. Throws RangeError for a
  * text that is no fact.
+ *
+ * @example
+ * familyOf('sub:7-3'); // '3&4'
  */
 export function familyOf(fact: FactId): string {
   const shape = shapeOf(fact);

@@ -1,57 +1,78 @@
-import type { FactId } from '../facts/fact-id.ts';
-import { clocksAt, differencesFrom, doublesTo, gapsTo, halvesTo, sumsTo } from './fact-sets.ts';
-import type { FactRung, RungId } from './rung.ts';
+import { CLOCK_RUNGS } from './clock-rungs.ts';
+import { factRung } from './fact-rung.ts';
+import {
+  doublesOfTens,
+  doublesTo,
+  halvesOfTens,
+  halvesTo,
+  tableOf,
+  wordsOfTens,
+  wordsTo,
+} from './fact-sets.ts';
+import type { FactRung } from './rung.ts';
+import { BOND_RUNGS, TAKE_AWAY_RUNGS } from './sum-rungs.ts';
 
-const DEFAULT_CARDS = 10;
-/** Two to three seconds a card is the usual classroom measure of knowing a fact (Isaacs and Carroll 1999, as quoted in reviews). */
-const DEFAULT_SECONDS = 3;
-/** A clock takes longer to look at than a sum (common practice, no source). */
-const CLOCK_SECONDS = 5;
-
-const WITHIN_FIVE = 'Common Core K.OA.A.5: fluently add and subtract within 5';
-const WITHIN_TEN = 'Common Core 1.OA.C.6: fluency within 10';
-const EVEN_TO_TWENTY = 'Common Core 2.OA.C.3: even numbers to 20 as two equal addends';
-const NO_SOURCE = 'common practice, no source';
-const CLOCK = 'Common Core 1.MD.B.3: time in hours and half hours';
-
-/** The rungs with a fixed set of facts, strand by strand, easier ones first. */
-export const FACT_RUNGS: readonly FactRung[] = [
-  rung('bonds', 'within5', 'bonds to 5', sumsTo(5), WITHIN_FIVE),
-  rung('bonds', 'to10', 'bonds to 10', sumsTo(10), WITHIN_TEN),
-  rung(
-    'bonds',
-    'make10',
-    'what makes 10',
-    gapsTo(10),
-    'Common Core K.OA.A.4: the partner that makes 10, for 1 to 9; 0 and 10 are ours',
-  ),
-  rung('takeaway', 'within5', 'take away within 5', differencesFrom(5), WITHIN_FIVE),
-  rung('takeaway', 'to10', 'take away within 10', differencesFrom(10), WITHIN_TEN),
-  rung('doubles', 'to5', 'doubles to 5 + 5', doublesTo(5), NO_SOURCE),
-  rung('doubles', 'to10', 'doubles to 10 + 10', doublesTo(10), EVEN_TO_TWENTY),
-  rung('halves', 'to10', 'halves of even numbers to 10', halvesTo(10), NO_SOURCE),
-  rung('halves', 'to20', 'halves of even numbers to 20', halvesTo(20), EVEN_TO_TWENTY),
-  rung('clock', 'oclock', 'clock (o\u2019clock)', clocksAt([0]), CLOCK),
-  rung('clock', 'half', 'clock (half past)', clocksAt([30]), CLOCK),
-  rung('clock', 'mixed', 'clock (o\u2019clock and half past)', clocksAt([0, 30]), CLOCK),
+const WORD_RUNGS: readonly FactRung[] = [
+  factRung('words', 'to20', 'number words to 20', wordsTo(20)),
+  factRung('words', 'tens', 'number words of the tens to 100', wordsOfTens(100), ['words.to20']),
+  factRung('words', 'to100', 'number words to 100', wordsTo(100), ['words.tens']),
+  factRung('words', 'to200', 'number words to 200', wordsTo(200), ['words.to100']),
 ];
 
-function rung(
-  strand: FactRung['strand'],
-  step: string,
-  title: string,
-  facts: readonly FactId[],
-  source: string,
-): FactRung {
-  const id: RungId = `${strand}.${step}`;
-  return {
-    kind: 'facts',
-    id,
-    strand,
-    title,
-    facts,
-    cards: Math.min(DEFAULT_CARDS, facts.length),
-    seconds: strand === 'clock' ? CLOCK_SECONDS : DEFAULT_SECONDS,
-    source,
-  };
-}
+const DOUBLE_RUNGS: readonly FactRung[] = [
+  factRung('doubles', 'to5', 'doubles to 5 + 5', doublesTo(5), ['bonds.within5']),
+  factRung('doubles', 'to10', 'doubles to 10 + 10', doublesTo(10), ['doubles.to5']),
+  factRung('doubles', 'to20', 'doubles to 20 + 20', doublesTo(20), ['doubles.to10']),
+  factRung('doubles', 'tens', 'doubles of tens to 100', doublesOfTens(100), ['doubles.to5']),
+];
+
+const HALF_RUNGS: readonly FactRung[] = [
+  factRung('halves', 'to10', 'halves of even numbers to 10', halvesTo(10), ['doubles.to5']),
+  factRung('halves', 'to20', 'halves of even numbers to 20', halvesTo(20), [
+    'halves.to10',
+    'doubles.to10',
+  ]),
+  factRung('halves', 'to40', 'halves of even numbers to 40', halvesTo(40), [
+    'halves.to20',
+    'doubles.to20',
+  ]),
+  factRung('halves', 'tens', 'halves of tens to 100', halvesOfTens(100), [
+    'halves.to10',
+    'doubles.tens',
+  ]),
+];
+
+/**
+ * The rungs with a fixed set of facts that come before counting, strand by strand, easier ones first.
+ *
+ * @example
+ * FACT_RUNGS[0]?.id; // 'words.to20'
+ */
+export const FACT_RUNGS: readonly FactRung[] = [
+  ...WORD_RUNGS,
+  ...BOND_RUNGS,
+  ...TAKE_AWAY_RUNGS,
+  ...DOUBLE_RUNGS,
+  ...HALF_RUNGS,
+  ...CLOCK_RUNGS,
+];
+
+/**
+ * The times tables that come after counting. The two and the ten come before the five: their products follow from doubling and
+ * from reading tens (common practice, no source).
+ *
+ * @example
+ * TIMES_RUNGS[0]?.facts[2]; // 'times:3x2'
+ */
+export const TIMES_RUNGS: readonly FactRung[] = [
+  factRung('times', 'twos', 'two times table', tableOf(2), ['counting.twos100']),
+  factRung('times', 'tens', 'ten times table', tableOf(10), ['counting.tens100']),
+  factRung('times', 'fives', 'five times table', tableOf(5), ['counting.fives100']),
+  factRung(
+    'times',
+    'mixed',
+    'two, five and ten times tables',
+    [2, 5, 10].flatMap((table) => tableOf(table)),
+    ['times.twos', 'times.tens', 'times.fives'],
+  ),
+];

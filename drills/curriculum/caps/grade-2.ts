@@ -1,0 +1,85 @@
+import type { PlacedStatement } from '../statement.ts';
+import { CAPS_2011, DOUBLING, PLAN_2022 } from './documents.ts';
+
+/** What South Africa asks of Grade 2. */
+export const GRADE_2: readonly PlacedStatement[] = [
+  {
+    ...PLAN_2022,
+    grade: '2',
+    text: 'count forwards and backwards to 200',
+    rungs: ['counting.ones', 'counting.onesback', 'counting.onesacross', 'counting.onesbackacross'],
+  },
+  {
+    ...CAPS_2011,
+    grade: '2',
+    text: 'count forwards and backwards in 1s, 10s, 5s, 2s, 3s, 4s from any number/multiple 0-200',
+    code: null,
+    status: 'memory',
+    rungs: [
+      'counting.tensback100',
+      'counting.fivesback100',
+      'counting.twosback100',
+      'counting.threes100',
+      'counting.threesback100',
+      'counting.fours100',
+      'counting.foursback100',
+      'counting.tens',
+      'counting.tensback',
+      'counting.fives',
+      'counting.fivesback',
+      'counting.twos',
+      'counting.twosback',
+      'counting.threes',
+      'counting.threesback',
+      'counting.fours',
+      'counting.foursback',
+    ],
+  },
+  {
+    ...PLAN_2022,
+    grade: '2',
+    text: 'read and write number symbols and number names to 200',
+    rungs: ['words.tens', 'words.to100', 'words.to200'],
+  },
+  {
+    ...PLAN_2022,
+    grade: '2',
+    text: 'practise number bonds to 20',
+    rungs: ['bonds.ties', 'bonds.bridging', 'bonds.make20', 'bonds.to20'],
+  },
+  {
+    ...CAPS_2011,
+    grade: '2',
+    text: 'rapidly recall addition and subtraction facts to 20; add/subtract multiples of 10 from 0 to 100',
+    code: null,
+    status: 'memory',
+    rungs: [
+      'bonds.to20',
+      'takeaway.teens',
+      'takeaway.bridging',
+      'takeaway.to20',
+      'counting.tensback100',
+    ],
+  },
+  {
+    ...DOUBLING,
+    grade: '2',
+    status: 'found',
+    rungs: ['doubles.to20', 'doubles.tens', 'halves.to40', 'halves.tens'],
+  },
+  {
+    ...CAPS_2011,
+    grade: '2',
+    text: '12-hour time in hours, half hours, quarter hours on analogue clocks',
+    code: null,
+    status: 'memory',
+    rungs: [
+      'clock.oclock',
+      'clock.half',
+      'clock.mixed',
+      'clock.quarterpast',
+      'clock.quarterto',
+      'clock.quarters',
+    ],
+  },
+];
