@@ -1,12 +1,12 @@
 import { STRANDS, type WeekSummary } from '../../drills/index.ts';
-import { DAY_WORDS, tableHeader } from '../texts/digest.ts';
+import { DAY_WORDS, growthWords, tableHeader } from '../texts/digest-table.ts';
 
 /** Tells spreadsheet programs that the bytes are UTF-8; without it they garble names. */
 const BYTE_ORDER_MARK = '\ufeff';
 
 /**
- * The digest as a table: a row a child, with a word for each day and right and asked for each strand. What is missing is an
- * empty cell, never a nought. Comma-separated values after RFC 4180.
+ * The digest as a table: a row a child, with a word for each day, right and asked for each strand, and where the child's own
+ * scores go in each. What is missing is an empty cell, never a nought. Comma-separated values after RFC 4180.
  */
 export function digestTable(summary: WeekSummary): string {
   const strands = STRANDS.filter((strand) => summary.strands.some((row) => row.strand === strand));
@@ -21,6 +21,7 @@ export function digestTable(summary: WeekSummary): string {
       return [tally?.right ?? '', tally?.asked ?? ''];
     }),
     child.pages ?? '',
+    ...strands.map((strand) => growthWords(child.growth.get(strand))),
   ]);
   return (
     BYTE_ORDER_MARK + [header, ...rows].map((row) => `${row.map(cell).join(',')}\r\n`).join('')

@@ -1,18 +1,14 @@
 import {
   answerOf,
   type Call,
-  ENOUGH_ASKED,
-  type EveningStatus,
+  type FactId,
   questionOf,
-  type SchoolDay,
-  type Strand,
-  type StrandSummary,
-  strandTitle,
   type WeekSummary,
   type Wobble,
 } from '../../drills/index.ts';
+import { growthLine, readyLines, rungLines } from './digest-advice.ts';
 import { solved } from './evening.ts';
-import { bold, count, dayRange, lines, name, shortDate, type Text } from './words.ts';
+import { bold, count, dayRange, lines, listOf, name, type Text } from './words.ts';
 
 /** The sentence under every digest: what a score is not. */
 export const DIGEST_CAUTION =
@@ -20,17 +16,12 @@ export const DIGEST_CAUTION =
 
 /** A class's week in words; the answer comes first. */
 export function digest(title: string, summary: WeekSummary): Text {
-  const ready = summary.strands.filter((strand) => strand.proposal === 'move_on');
   return lines(
     bold(`${name(title)}: ${headline(summary)}.`),
     range(summary),
-    ready.length > 0
-      ? `Ready to move on: ${ready.map((strand) => strandTitle(strand.strand)).join(', ')}.`
-      : 'Nothing is ready to move on yet.',
-    ...section(
-      'Right of asked',
-      summary.strands.map((strand) => strandLine(strand, summary.joined)),
-    ),
+    ...readyLines(summary.rungs),
+    growthLine(summary.strands),
+    ...section('Right of asked', rungLines(summary.rungs)),
     ...section('Wobbling', summary.wobbling.map(wobbleLine)),
     ...section('To call', [
       ...summary.calls.map(callLine),
@@ -43,9 +34,9 @@ export function digest(title: string, summary: WeekSummary): Text {
   );
 }
 
-function headline({ days, joined, practisedThree }: WeekSummary): string {
+function headline({ days, joined, left, practisedThree }: WeekSummary): string {
   if (days.length === 0) return 'no evenings to tell of';
-  if (joined === 0) return 'no family has joined yet';
+  if (joined === 0) return left > 0 ? 'every helper has left' : 'no family has joined yet';
   const enough = days.length === 1 ? 'the one day' : days.length === 2 ? 'both days' : null;
   return `${practisedThree} of ${joined} practised on ${enough ?? 'three days or more'}`;
 }
@@ -60,26 +51,16 @@ function range({ days }: WeekSummary): string {
   return dayRange(first, last);
 }
 
-function strandLine(strand: StrandSummary, joined: number): string {
-  const advice = { move_on: 'move on', stay: 'stay', too_little: 'wait' }[strand.proposal];
-  const score = `${strandTitle(strand.strand)}: ${strand.right} of ${strand.asked}`;
-  return `${score}, ${advice} (${reason(strand, joined)})`;
+function wobbleLine({ facts, missed, asked, children }: Wobble): string {
+  const who = children === 1 ? 'one child' : `${children} children`;
+  return `${listOf(facts.map(inWords))}: missed ${missed} of ${asked}, by ${who}`;
 }
 
-/** Why a strand moves on, stays or waits. */
-function reason({ children, secure, tooFew, proposal }: StrandSummary, joined: number): string {
-  if (proposal === 'too_little') {
-    return `${children} of ${count(joined, 'child', 'children')} practised this, too few to tell`;
-  }
-  const result = `${secure} of ${count(children, 'child', 'children')} got 9 in 10 or better`;
-  return tooFew === 0 ? result : `${result}; ${tooFew} had fewer than ${ENOUGH_ASKED} to answer`;
-}
-
-function wobbleLine(wobble: Wobble): string {
-  const fact = wobble.fact.startsWith('clock:')
-    ? `the clock at ${answerOf(wobble.fact)}`
-    : solved(questionOf(wobble.fact), answerOf(wobble.fact));
-  return `${fact}: missed ${wobble.missed} of ${wobble.asked}`;
+/** A fact with its answer: `3 + 4 = 7`, `the clock at half past three`, `after 95 in fives, 100`. */
+function inWords(fact: FactId): string {
+  if (fact.startsWith('clock:')) return `the clock at ${answerOf(fact)}`;
+  if (fact.startsWith('next:')) return `${questionOf(fact)}, ${answerOf(fact)}`;
+  return solved(questionOf(fact), answerOf(fact));
 }
 
 function callLine(call: Call): string {
@@ -91,25 +72,3 @@ function callLine(call: Call): string {
   }[call.reason];
   return `${call.number}. ${name(call.nickname)}: ${reason}`;
 }
-
-/** The table's headings, in the order of its columns. */
-export function tableHeader(days: readonly SchoolDay[], strands: readonly Strand[]): string[] {
-  const titles = strands.map(strandTitle);
-  return [
-    'number',
-    'nickname',
-    ...days.map(shortDate),
-    'days practised',
-    ...titles.flatMap((title) => [`${title} right`, `${title} asked`]),
-    'pages',
-  ];
-}
-
-/** What a day's cell in the table says. */
-export const DAY_WORDS: Readonly<Record<EveningStatus | 'none', string>> = {
-  practised: 'practised',
-  not_today: 'not today',
-  silent: 'no answer',
-  unsent: 'not delivered',
-  none: '',
-};

@@ -1,29 +1,26 @@
-import { and, asc, desc, eq, gte, lte } from 'drizzle-orm';
 import {
   addDays,
   type ChildWeek,
-  type EveningRecord,
+  HISTORY_DAYS,
   type SchoolDay,
   SILENCE_DAYS,
-  STRANDS,
-  type Strand,
   silentRun,
   type WeekInput,
 } from '../../drills/index.ts';
 import { localTimeAt } from '../calendar/zone.ts';
-import { childrenOfClass } from '../children/list-children.ts';
+import { childrenOfClass, type ListedChild } from '../children/list-children.ts';
 import { getRunningClass } from '../classes/get-class.ts';
 import type { Store } from '../connection/db.ts';
-import { storedFact, storedRung } from '../evenings/drill-json.ts';
 import { listPastEvenings, type PastEvening } from '../evenings/history.ts';
-import { COUNTS } from '../memory/counts.ts';
-import { evening, mark, pageLog, partScore } from '../schema/index.ts';
+import { readEvenings } from './evening-records.ts';
+import { readClassMemory } from './read-class-memory.ts';
 
 /** An evening sent less long ago than this and not marked yet is not shown as one without an answer. */
 const ANSWER_MS = 2 * 60 * 60_000;
 
 /**
- * Everything a digest is computed from: the marks that count, of the school days named.
+ * Everything a digest is computed from: the marks that count, of the school days named; the scores of four weeks; what the
+ * children remember at `now`. As many queries for sixty children as for one.
  *
  * An evening may be marked until its own day is over, so one of today, in the class's zone at `now`, never counts as silence.
  * Unmarked, it has a record as `silent` once it was sent two hours ago; before that it has none.
@@ -32,53 +29,52 @@ export async function readWeek(
   store: Store,
   input: { classId: string; days: readonly SchoolDay[]; now: Date },
 ): Promise<WeekInput> {
-  const first = input.days.at(0);
-  const last = input.days.at(-1);
-  const children = await childrenOfClass(store, input.classId);
-  if (!first || !last) return { days: [], children: children.map((child) => emptyWeek(child)) };
-  const range = { classId: input.classId, first, last };
-  const answerable = new Date(input.now.getTime() - ANSWER_MS);
-  const all = await listPastEvenings(store, {
-    classId: input.classId,
-    from: addDays(last, -SILENCE_DAYS),
-    until: last,
-  });
-  const { zone } = await getRunningClass(store, input.classId);
-  const { day: today } = localTimeAt(input.now, zone);
-  const evidence = {
-    scores: await readScores(store, range),
-    marks: await readMarks(store, range),
-    pages: await readPages(store, range),
-  };
+  const { classId, days, now } = input;
+  const first = days.at(0);
+  const last = days.at(-1);
+  const children = await childrenOfClass(store, classId);
+  const { zone } = await getRunningClass(store, classId);
+  const { day: today } = localTimeAt(now, zone);
+  if (!first || !last) return { days: [], today, children: children.map(emptyWeek) };
+  const from = addDays(last, -Math.max(SILENCE_DAYS, HISTORY_DAYS));
+  const past = byChild(await listPastEvenings(store, { classId, from, until: last }));
+  const oldest = addDays(last, 1 - HISTORY_DAYS);
+  const evenings = await readEvenings(
+    store,
+    { classId, first: oldest, last },
+    { classId, first, last },
+  );
+  const isEarlier = ({ status, day }: PastEvening) =>
+    status === 'practised' && day >= oldest && day < first;
+  const memory = await readClassMemory(store, classId);
+  const isOver = (each: PastEvening) => each.status !== 'silent' || each.day < today;
+  const answerable = new Date(now.getTime() - ANSWER_MS);
+  const isTold = (each: PastEvening) => each.status !== 'silent' || each.plannedAt <= answerable;
   return {
-    days: input.days,
+    days,
+    today,
     children: children.map((child) => {
-      const own = all.filter((past) => past.childId === child.id);
-      const isOver = (past: PastEvening) => past.status !== 'silent' || past.day < today;
-      const isTold = (past: PastEvening) =>
-        past.day >= first && (past.status !== 'silent' || past.plannedAt <= answerable);
+      const own = past.get(child.id) ?? [];
       return {
         ...emptyWeek(child),
         silentRun: silentRun(own.filter(isOver)),
-        evenings: own.filter(isTold).map((past) => recordOf(past, evidence)),
+        evenings: own.filter((each) => each.day >= first && isTold(each)).map(evenings.record),
+        earlier: own.filter(isEarlier).map(evenings.scores),
+        memory: memory.get(child.id) ?? new Map(),
       };
     }),
   };
 }
 
-interface Range {
-  readonly classId: string;
-  readonly first: SchoolDay;
-  readonly last: SchoolDay;
+function byChild(evenings: readonly PastEvening[]): Map<string, PastEvening[]> {
+  const past = new Map<string, PastEvening[]>();
+  for (const evening of evenings) {
+    past.set(evening.childId, [...(past.get(evening.childId) ?? []), evening]);
+  }
+  return past;
 }
 
-interface Evidence {
-  readonly scores: Awaited<ReturnType<typeof readScores>>;
-  readonly marks: Awaited<ReturnType<typeof readMarks>>;
-  readonly pages: Awaited<ReturnType<typeof readPages>>;
-}
-
-function emptyWeek(child: Awaited<ReturnType<typeof childrenOfClass>>[number]): ChildWeek {
+function emptyWeek(child: ListedChild): ChildWeek {
   return {
     childId: child.id,
     number: child.number,
@@ -88,70 +84,7 @@ function emptyWeek(child: Awaited<ReturnType<typeof childrenOfClass>>[number]): 
     reachable: child.reachable > 0,
     silentRun: 0,
     evenings: [],
+    earlier: [],
+    memory: new Map(),
   };
-}
-
-function recordOf(past: PastEvening, evidence: Evidence): EveningRecord {
-  const own = <T extends { eveningId: string }>(rows: readonly T[]) =>
-    rows.filter((row) => row.eveningId === past.eveningId);
-  return {
-    day: past.day,
-    status: past.status,
-    parts: own(evidence.scores).map((row) => ({
-      strand: storedStrand(row.strand),
-      rung: storedRung(row.rung),
-      right: row.right,
-      asked: row.asked,
-    })),
-    facts: own(evidence.marks).map((row) => ({ fact: storedFact(row.fact), right: row.right })),
-    pages: own(evidence.pages).at(0)?.pages ?? null,
-  };
-}
-
-function inRange(range: Range) {
-  return and(
-    eq(evening.classId, range.classId),
-    gte(evening.day, range.first),
-    lte(evening.day, range.last),
-  );
-}
-
-async function readScores({ db }: Store, range: Range) {
-  return db
-    .select({
-      eveningId: partScore.eveningId,
-      strand: partScore.strand,
-      rung: partScore.rung,
-      right: partScore.right,
-      asked: partScore.asked,
-    })
-    .from(partScore)
-    .innerJoin(evening, eq(evening.id, partScore.eveningId))
-    .where(inRange(range))
-    .orderBy(asc(partScore.part));
-}
-
-async function readMarks({ db }: Store, range: Range) {
-  return db
-    .select({ eveningId: mark.eveningId, fact: mark.fact, right: mark.right })
-    .from(mark)
-    .innerJoin(evening, eq(evening.id, mark.eveningId))
-    .innerJoin(partScore, COUNTS)
-    .where(inRange(range))
-    .orderBy(asc(mark.part), asc(mark.card));
-}
-
-async function readPages({ db }: Store, range: Range) {
-  return db
-    .selectDistinctOn([pageLog.eveningId], { eveningId: pageLog.eveningId, pages: pageLog.pages })
-    .from(pageLog)
-    .innerJoin(evening, eq(evening.id, pageLog.eveningId))
-    .where(inRange(range))
-    .orderBy(pageLog.eveningId, desc(pageLog.revision));
-}
-
-function storedStrand(text: string): Strand {
-  const strand = STRANDS.find((candidate) => candidate === text);
-  if (!strand) throw new TypeError('stored strand is unknown');
-  return strand;
 }

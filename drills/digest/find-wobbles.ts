@@ -1,65 +1,47 @@
-import type { SchoolDay } from '../calendar/school-day.ts';
-import type { FactId } from '../facts/fact-id.ts';
-import { practisedEvenings } from './practised-evenings.ts';
-import type { WeekInput, Wobble } from './week.ts';
+import { type MissTally, priorWeight, shrunkRate } from './prior-weight.ts';
+import type { Wobble } from './summary.ts';
+import type { WeekInput } from './week.ts';
+import { type FactEvidence, gatherEvidence } from './wobble-evidence.ts';
 
 const MOST_WOBBLES = 6;
-/** How many imagined marks at the class's own rate are added to each fact, so that one miss out of one is not 100 %. */
-const PRIOR_WEIGHT = 8;
-
-interface Evidence {
-  asked: number;
-  missed: number;
-  readonly missedOn: Map<string, Set<SchoolDay>>;
-}
 
 /**
- * The facts the class is least sure of, at most six, the shakiest first: missed by two children, or by one on two days.
- * They are ranked by the posterior mean miss rate under a Beta prior at the class's own overall rate with the weight
- * of 8 marks (the usual beta-binomial shrinkage); ties go by spelling.
+ * What the class is least sure of, at most six, the shakiest first: missed by two children, or by one on two days. A sum and
+ * its turned-round twin count together.
+ *
+ * They are ranked by the miss rate drawn to the class's own (a Beta prior whose weight the marks decide, see priorWeight), with
+ * marks of an evening that went wrong throughout counting for less. So neither two misses out of two nor one child's awful
+ * evening leads the facts that several children missed. Ties go by spelling.
  */
 export function findWobbles(input: WeekInput): Wobble[] {
-  const evidence = gather(input);
-  const all = [...evidence.values()];
-  const asked = all.reduce((total, fact) => total + fact.asked, 0);
-  const missed = all.reduce((total, fact) => total + fact.missed, 0);
-  const classRate = asked === 0 ? 0 : missed / asked;
+  const evidence = gatherEvidence(input);
+  const prior = priorOf([...evidence.values()].map(({ weighed }) => weighed));
   return [...evidence]
     .filter(([, { missedOn }]) => isRepeated(missedOn))
-    .map(([fact, found]) => ({
-      rate: (found.missed + PRIOR_WEIGHT * classRate) / (found.asked + PRIOR_WEIGHT),
-      wobble: {
-        fact,
-        missed: found.missed,
-        asked: found.asked,
-        children: found.missedOn.size,
-      },
-    }))
-    .sort((one, other) => other.rate - one.rate || (one.wobble.fact < other.wobble.fact ? -1 : 1))
+    .map(([key, found]) => ({ key, rate: shrunkRate(found.weighed, prior), found }))
+    .sort((one, other) => other.rate - one.rate || (one.key < other.key ? -1 : 1))
     .slice(0, MOST_WOBBLES)
-    .map(({ wobble }) => wobble);
+    .map(({ found }) => ({
+      facts: spellingsOf(found),
+      missed: found.missed,
+      asked: found.asked,
+      children: found.missedOn.size,
+    }));
 }
 
-function gather({ days, children }: WeekInput): Map<FactId, Evidence> {
-  const evidence = new Map<FactId, Evidence>();
-  for (const child of children) {
-    for (const { day, facts } of practisedEvenings(child, days)) {
-      for (const { fact, right } of facts) {
-        const found = evidence.get(fact) ?? { asked: 0, missed: 0, missedOn: new Map() };
-        evidence.set(fact, found);
-        found.asked += 1;
-        if (right) continue;
-        found.missed += 1;
-        found.missedOn.set(
-          child.childId,
-          (found.missedOn.get(child.childId) ?? new Set()).add(day),
-        );
-      }
-    }
-  }
-  return evidence;
+function priorOf(weighed: readonly MissTally[]): { common: number; weight: number } {
+  const asked = weighed.reduce((total, tally) => total + tally.asked, 0);
+  const missed = weighed.reduce((total, tally) => total + tally.missed, 0);
+  return { common: asked === 0 ? 0 : missed / asked, weight: priorWeight(weighed) };
 }
 
-function isRepeated(missedOn: ReadonlyMap<string, ReadonlySet<SchoolDay>>): boolean {
+/** The spellings that were missed, the one missed most first. */
+function spellingsOf({ spellings }: FactEvidence): Wobble['facts'] {
+  return [...spellings]
+    .sort(([one, often], [other, times]) => times - often || (one < other ? -1 : 1))
+    .map(([fact]) => fact);
+}
+
+function isRepeated(missedOn: FactEvidence['missedOn']): boolean {
   return missedOn.size >= 2 || [...missedOn.values()].some((days) => days.size >= 2);
 }

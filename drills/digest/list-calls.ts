@@ -1,5 +1,6 @@
 import { LONG_SILENCE } from './silent-run.ts';
-import type { Call, ChildWeek } from './week.ts';
+import type { Call } from './summary.ts';
+import type { ChildWeek } from './week.ts';
 
 /** A call list longer than this is not worked through in an afternoon (common practice, no source). */
 const MOST_CALLS = 5;

@@ -1,34 +1,81 @@
-import type { StrandSummary, Tally } from './week.ts';
+import { wilson } from '../statistics/wilson.ts';
+import type { Level } from './judge-security.ts';
+import type { Named, RungSummary } from './summary.ts';
 
-/** A child with fewer marks than this can be lucky: nobody is called secure on less (our choice, no source). */
-export const ENOUGH_ASKED = 8;
-/** A class of fewer than three cannot be asked for three. */
+/** A class of fewer than three cannot be asked for three; a group of fewer is no group. */
 const FEWEST_CHILDREN = 3;
+/** The normal deviate that leaves 80 % in the middle. */
+const Z_80 = 1.281552;
 
-/**
- * Proposes a step for one strand from each child's tally (only children with marks) and the number who joined.
- *
- * A child is secure with 9 in 10 right of at least 8; a strand moves on when 8 in 10 of the children with marks are
- * secure (accuracy of 90 to 95 % before moving on is common practice, no source). Half of those who joined must have
- * marks, and at least three, or all in a class of fewer; otherwise there is too little to tell.
- *
- * @example
- * proposeStep([{ right: 10, asked: 10 }], 1).proposal; // 'move_on'
- */
-export function proposeStep(
-  tallies: readonly Tally[],
-  joined: number,
-): Pick<StrandSummary, 'children' | 'secure' | 'tooFew' | 'proposal'> {
-  const children = tallies.length;
-  const secure = tallies.filter(isSecure).length;
-  const tooFew = tallies.filter(({ asked }) => asked < ENOUGH_ASKED).length;
-  const needed = Math.min(joined, Math.max(FEWEST_CHILDREN, Math.ceil(joined / 2)));
-  if (children < Math.max(1, needed)) return { children, secure, tooFew, proposal: 'too_little' };
-  // Whole numbers: 0.9 and 0.8 have no exact binary form, and a class sits on the border often.
-  const moveOn = secure * 10 >= children * 8;
-  return { children, secure, tooFew, proposal: moveOn ? 'move_on' : 'stay' };
+/** What the digest proposes for one rung. */
+export type Proposal =
+  | { readonly kind: 'move_up' }
+  | { readonly kind: 'stay' }
+  | { readonly kind: 'too_little' }
+  | {
+      readonly kind: 'split';
+      /** Which of the two groups is the smaller one, and who is in it, by class list. */
+      readonly smaller: 'secure' | 'not_yet';
+      readonly group: readonly Named[];
+    };
+
+/** One child with marks on the rung, and what can be said of it. */
+export interface Judged extends Named {
+  readonly level: Level;
 }
 
-function isSecure({ right, asked }: Tally): boolean {
-  return asked >= ENOUGH_ASKED && right * 10 >= asked * 9;
+/**
+ * Proposes a step for one rung from its children (those with a helper and marks this week) and the number who joined.
+ *
+ * - `too_little`: fewer than half of those who joined have marks, or fewer than three (all of them in a class of fewer).
+ * - `split`: at least three children are secure and at least three are clearly not yet; those in between are in no group.
+ *   The smaller group is named, and the one that needs more time when they are equal.
+ * - `move_up`: 8 in 10 of the children are secure; those with too few answers count as not secure.
+ * - `stay`: otherwise.
+ *
+ * The thresholds are our choice, no source. The Wilson interval of the share secure is at 80 %.
+ *
+ * @example
+ * proposeStep([{ childId: 'a', number: 1, nickname: 'Wren', level: 'secure' }], 1).proposal; // { kind: 'move_up' }
+ */
+export function proposeStep(
+  judged: readonly Judged[],
+  joined: number,
+): Pick<RungSummary, 'children' | 'secure' | 'notYet' | 'tooFew' | 'share' | 'proposal'> {
+  const children = judged.length;
+  const secure = groupOf(judged, 'secure');
+  const notYet = groupOf(judged, 'not_yet');
+  return {
+    children,
+    secure: secure.length,
+    notYet: notYet.length,
+    tooFew: groupOf(judged, 'too_few').length,
+    share: wilson(secure.length, children, Z_80),
+    proposal: decide({ children, joined, secure, notYet }),
+  };
+}
+
+function decide(rung: {
+  children: number;
+  joined: number;
+  secure: readonly Named[];
+  notYet: readonly Named[];
+}): Proposal {
+  const { children, joined, secure, notYet } = rung;
+  const needed = Math.min(joined, Math.max(FEWEST_CHILDREN, Math.ceil(joined / 2)));
+  if (children < Math.max(1, needed)) return { kind: 'too_little' };
+  if (Math.min(secure.length, notYet.length) >= FEWEST_CHILDREN) {
+    return secure.length < notYet.length
+      ? { kind: 'split', smaller: 'secure', group: secure }
+      : { kind: 'split', smaller: 'not_yet', group: notYet };
+  }
+  // Whole numbers: 0.8 has no exact binary form, and a class sits on the border often.
+  return { kind: secure.length * 10 >= children * 8 ? 'move_up' : 'stay' };
+}
+
+function groupOf(judged: readonly Judged[], level: Level): Named[] {
+  return judged
+    .filter((child) => child.level === level)
+    .map(({ childId, number, nickname }) => ({ childId, number, nickname }))
+    .sort((one, other) => one.number - other.number);
 }

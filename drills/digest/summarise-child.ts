@@ -1,15 +1,20 @@
 import { STRANDS, type Strand } from '../ladder/rung.ts';
+import { type Growth, growthOf } from './growth.ts';
 import { practisedEvenings } from './practised-evenings.ts';
+import type { ChildSummary, Tally } from './summary.ts';
 import { tallyOf } from './tally.ts';
-import type { ChildSummary, ChildWeek, Tally, WeekInput } from './week.ts';
+import type { ChildWeek, WeekInput } from './week.ts';
 
 /** One child's line of the digest. Evenings outside the week's days are left out; pages count on any evening. */
 export function summariseChild(child: ChildWeek, days: WeekInput['days']): ChildSummary {
   const parts = practisedEvenings(child, days).flatMap((evening) => evening.parts);
   const strands = new Map<Strand, Tally>();
+  const growth = new Map<Strand, Growth>();
   for (const strand of STRANDS) {
     const tally = tallyOf(parts.filter((part) => part.strand === strand));
-    if (tally.asked > 0) strands.set(strand, tally);
+    if (tally.asked === 0) continue;
+    strands.set(strand, tally);
+    growth.set(strand, growthOf(child, strand, days));
   }
   const evenings = child.evenings.filter(({ day }) => days.includes(day));
   const statuses = days.map(
@@ -22,6 +27,7 @@ export function summariseChild(child: ChildWeek, days: WeekInput['days']): Child
     days: statuses,
     daysPractised: statuses.filter((status) => status === 'practised').length,
     strands,
+    growth,
     pages: pagesOf(evenings),
   };
 }

@@ -1,4 +1,5 @@
-import type { PartScore, Tally } from './week.ts';
+import type { Tally } from './summary.ts';
+import type { PartScore } from './week.ts';
 
 /** Adds up part scores. */
 export function tallyOf(parts: readonly PartScore[]): Tally {

@@ -11,6 +11,7 @@ export interface RawChildWeek {
   readonly reachable: boolean;
   readonly silentRun: number;
   readonly evenings: readonly unknown[];
+  readonly earlier: readonly unknown[];
 }
 
 interface Tables {
@@ -56,6 +57,11 @@ export async function weekFromRows(
       evenings: evenings
         .filter((row) => days.some((day) => day === row.day))
         .map((row) => recordOf(row, tables)),
+      earlier: evenings
+        .filter((row) => days.every((day) => String(row.day) < day))
+        .filter((row) => statusOf(row, tables) === 'practised')
+        .map((row) => recordOf(row, tables))
+        .map(({ day, parts }) => ({ day, parts })),
     };
   });
   return weeks.sort((a, b) => a.number - b.number);
@@ -85,6 +91,7 @@ function latest(rows: readonly RawRow[]): RawRow[] {
 function recordOf(row: RawRow, tables: Tables) {
   const parts: unknown[] = [];
   const facts: unknown[] = [];
+  const runs: unknown[] = [];
   for (let part = 0; part < 6; part += 1) {
     const ofPart = (rows: readonly RawRow[]) =>
       latest(rows.filter((entry) => entry.evening_id === row.id && entry.part === part));
@@ -94,7 +101,10 @@ function recordOf(row: RawRow, tables: Tables) {
       parts.push({ right, asked: marks.length });
     }
     for (const mark of marks) facts.push({ fact: mark.fact, right: mark.right });
-    for (const run of ofPart(tables.runs)) parts.push({ right: run.said, asked: run.length });
+    for (const { start, step, length, said } of ofPart(tables.runs)) {
+      parts.push({ right: said, asked: length });
+      runs.push({ start, step, length, said });
+    }
   }
   const pages = latest(tables.pages.filter((entry) => entry.evening_id === row.id));
   return {
@@ -102,6 +112,7 @@ function recordOf(row: RawRow, tables: Tables) {
     status: statusOf(row, tables),
     parts,
     facts,
+    runs,
     pages: pages[0]?.pages ?? null,
   };
 }

@@ -31,6 +31,7 @@ import {
 import { historySuite } from './history.suite.ts';
 import { nudgeSuite } from './nudges.suite.ts';
 import { weekFromRows } from './raw-week.ts';
+import { weekPastSuite } from './week-past.suite.ts';
 
 const WEEK = [MONDAY, TUESDAY, WEDNESDAY, THURSDAY, FRIDAY];
 const WEEK_BEFORE = WEEK.map((on) => addDays(on, -7));
@@ -41,6 +42,7 @@ const BOOK = { title: 'Pebble Path', firstPage: 1, lastPage: 90, pagesADay: 2 };
 describe.each(backends)('the week on $name', (backend) => {
   const opened = sharedStore(backend);
   describe('as the digest reads it', () => reading(opened));
+  describe('and the children’s own past', () => weekPastSuite(opened));
   describe('while it is going on', () => freshness(opened));
   describe('and its days', () => days(opened));
   describe('and nudges', () => nudgeSuite(opened));
@@ -104,6 +106,10 @@ function reading(opened: () => Store) {
     expect([...new Set(statuses)].sort()).toEqual(['not_today', 'practised', 'silent', 'unsent']);
     expect(statuses).toHaveLength(20);
     expect(counted.filter((row) => row.left).map((row) => row.nickname)).toEqual(['Robin']);
+    expect(read.children.flatMap((row) => row.earlier).length).toBeGreaterThan(3);
+    expect(read.children.flatMap((row) => row.evenings).some(({ runs }) => runs.length > 0)).toBe(
+      true,
+    );
   });
 
   it('silence is counted from before the week, and one answer ends it', async () => {

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { type ChildWeek, decideNudge, summariseWeek } from '../../../drills/index.ts';
-import { child, WEEK } from '../support/week.ts';
+import { child, FRIDAY, WEEK } from '../support/week.ts';
 
-const weekOf = (...children: ChildWeek[]) => summariseWeek({ days: WEEK, children });
+const weekOf = (...children: ChildWeek[]) => summariseWeek({ days: WEEK, today: FRIDAY, children });
 
 describe('whom to phone', () => {
   test('the unreachable come first, then the longest silence, then who left, then who never joined', () => {

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { type ChildWeek, summariseWeek } from '../../../drills/index.ts';
-import { child, practised, score, unmarked, WEEK } from '../support/week.ts';
+import { child, FRIDAY, practised, score, unmarked, WEEK } from '../support/week.ts';
 
 const summaryOf = (children: readonly ChildWeek[], days = WEEK) =>
-  summariseWeek({ days, children });
+  summariseWeek({ days, today: FRIDAY, children });
 
 const practisedOn = (number: number, ...days: number[]) =>
   child(number, { evenings: days.map((at) => practised(at)) });
@@ -24,8 +24,20 @@ describe('who practised', () => {
     expect(summaryOf([child(1)], []).practisedThree).toBe(0);
   });
 
+  test('never more children than have joined: one whose helper left is not counted', () => {
+    const left = { ...practisedOn(2, 0, 1, 2), joined: false, left: true };
+    expect(summaryOf([practisedOn(1, 0, 1, 2), left])).toMatchObject({
+      joined: 1,
+      practisedThree: 1,
+    });
+  });
+
   test('only children with a helper count as joined', () => {
-    expect(summaryOf([child(1), child(2, { joined: false })]).joined).toBe(1);
+    const left = child(3, { joined: false, left: true });
+    expect(summaryOf([child(1), child(2, { joined: false }), left])).toMatchObject({
+      joined: 1,
+      left: 1,
+    });
   });
 });
 
@@ -103,9 +115,11 @@ test('a class without children has an empty week', () => {
   expect(summaryOf([])).toEqual({
     days: WEEK,
     joined: 0,
+    left: 0,
     practisedThree: 0,
     children: [],
     strands: [],
+    rungs: [],
     wobbling: [],
     calls: [],
     moreCalls: 0,

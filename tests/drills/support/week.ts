@@ -5,6 +5,9 @@ import { day } from './day.ts';
 /** Monday to Friday of one school week. */
 export const WEEK = ['2026-09-07', '2026-09-08', '2026-09-09', '2026-09-10', '2026-09-11'].map(day);
 
+/** The Friday on which the week is told. */
+export const FRIDAY = day('2026-09-11');
+
 /** One child of the class list, joined and reachable unless said otherwise. */
 export function child(number: number, rest: Partial<ChildWeek> = {}): ChildWeek {
   return {
@@ -16,6 +19,8 @@ export function child(number: number, rest: Partial<ChildWeek> = {}): ChildWeek 
     reachable: true,
     silentRun: 0,
     evenings: [],
+    earlier: [],
+    memory: new Map(),
     ...rest,
   };
 }
@@ -29,7 +34,7 @@ export function practised(at: number, rest: Partial<EveningRecord> = {}): Evenin
 export function unmarked(at: number, status: EveningRecord['status']): EveningRecord {
   const on = WEEK[at];
   if (on === undefined) throw new Error(`the week has no day ${at}`);
-  return { day: on, status, parts: [], facts: [], pages: null };
+  return { day: on, status, parts: [], facts: [], runs: [], pages: null };
 }
 
 /** One marked part. */

@@ -1,0 +1,92 @@
+import type { SchoolDay } from '../calendar/school-day.ts';
+import type { FactId } from '../facts/fact-id.ts';
+import type { RungId, Strand } from '../ladder/rung.ts';
+import type { Interval } from '../statistics/wilson.ts';
+import type { Growth } from './growth.ts';
+import type { Proposal } from './propose-step.ts';
+import type { EveningStatus } from './silent-run.ts';
+
+/** Right answers out of those asked. */
+export interface Tally {
+  readonly right: number;
+  readonly asked: number;
+}
+
+/** A child as the teacher knows it. */
+export interface Named {
+  readonly childId: string;
+  readonly number: number;
+  readonly nickname: string;
+}
+
+/**
+ * One child's line. `days` stands beside the week's days, `none` where no evening was planned; `strands` and `growth` have the
+ * strands with marks this week; `pages` is null when nobody said.
+ */
+export interface ChildSummary extends Named {
+  readonly days: readonly (EveningStatus | 'none')[];
+  readonly daysPractised: number;
+  readonly strands: ReadonlyMap<Strand, Tally>;
+  readonly growth: ReadonlyMap<Strand, Growth>;
+  readonly pages: number | null;
+}
+
+/** One strand over the class. `rose` and `slipped` count children whose own scores rise or fall over four weeks. */
+export interface StrandSummary extends Tally {
+  readonly strand: Strand;
+  readonly rose: number;
+  readonly slipped: number;
+}
+
+/**
+ * One rung over the class. `right` of `asked` is the week's tally. Of the `children` who have a helper and marks on the rung
+ * this week, `secure` are secure, `notYet` are not yet, `tooFew` had too few answers, and the others are in between (see
+ * judgeSecurity). `share` is the range in which the share of children secure lies, at 80 %, if those with marks stand for the
+ * class. `proposal` is for the teacher to decide on; `next` is the rung to go on to, null at the top of the ladder.
+ */
+export interface RungSummary extends Tally {
+  readonly strand: Strand;
+  readonly rung: RungId;
+  readonly children: number;
+  readonly secure: number;
+  readonly notYet: number;
+  readonly tooFew: number;
+  readonly share: Interval;
+  readonly proposal: Proposal;
+  readonly next: RungId | null;
+}
+
+/**
+ * Something the class is unsure of: one fact, or a sum and its turned-round twin where both were missed. `children` counts
+ * those who missed it.
+ */
+export interface Wobble {
+  readonly facts: readonly FactId[];
+  readonly missed: number;
+  readonly asked: number;
+  readonly children: number;
+}
+
+/** A family worth a phone call. `evenings` is how many in a row went unanswered, 0 for a child without a helper. */
+export interface Call extends Named {
+  readonly reason: 'unreachable' | 'silent' | 'left' | 'not_joined';
+  readonly evenings: number;
+}
+
+/**
+ * Friday's digest as numbers. `joined` children have a helper now, `left` ones have none any more. `practisedThree` counts
+ * those who joined and practised on three days, or on all when there were fewer.
+ */
+export interface WeekSummary {
+  readonly days: readonly SchoolDay[];
+  readonly joined: number;
+  readonly left: number;
+  readonly practisedThree: number;
+  readonly children: readonly ChildSummary[];
+  readonly strands: readonly StrandSummary[];
+  readonly rungs: readonly RungSummary[];
+  readonly wobbling: readonly Wobble[];
+  readonly calls: readonly Call[];
+  readonly moreCalls: number;
+  readonly pages: number;
+}
