@@ -13,18 +13,16 @@ import {
   type PlanPart,
   rungById,
   STRANDS,
+  type Strand,
   type WeekPlan,
 } from '../../drills/index.ts';
-import {
-  chooseRungScreen,
-  chooseStrandScreen,
-  planPartScreen,
-  planScreen,
-} from '../screens/plan-screens.ts';
+import { planPartScreen } from '../screens/plan-screens.ts';
 import type { Screen } from '../screens/screen.ts';
+import { chooseStrandScreen, firstStepsScreen, stepsScreen } from '../screens/step-screens.ts';
 import { planInUse, planProblem } from '../texts/plan.ts';
 import { lines } from '../texts/words.ts';
 import { readHome } from './class-home.ts';
+import { readPlanScreen, workingPlan } from './read-plan.ts';
 import type { Tap, TapHandlers } from './tap.ts';
 import { teacherScope } from './teacher-scope.ts';
 import { turn } from './turn.ts';
@@ -35,25 +33,39 @@ export const planTaps: TapHandlers<
   | 'planPart'
   | 'planAdd'
   | 'planStrand'
+  | 'planSteps'
   | 'planRung'
   | 'planCards'
   | 'planSeconds'
   | 'planRemove'
   | 'planUse'
 > = {
-  plan: (tap, { classId }) => turn(tap, classId, (scope) => readPlanScreen(tap, scope)),
+  plan: (tap, { classId }) => turn(tap, classId, (scope) => readPlanScreen(tap.deps.store, scope)),
   planPart: (tap, { classId, part }) =>
-    turn(tap, classId, async (scope) =>
-      planPartScreen(classId, (await workingPlan(tap, scope)).plan, part),
-    ),
+    turn(tap, classId, async (scope) => {
+      const schoolClass = await getClass(tap.deps.store, scope);
+      const { plan } = await workingPlan(tap.deps.store, scope);
+      return planPartScreen(schoolClass, plan, part);
+    }),
   planAdd: (tap, { classId }) =>
-    turn(tap, classId, async (scope) =>
-      chooseStrandScreen(classId, (await workingPlan(tap, scope)).plan.parts.length),
-    ),
+    turn(tap, classId, async (scope) => {
+      const schoolClass = await getClass(tap.deps.store, scope);
+      const { plan } = await workingPlan(tap.deps.store, scope);
+      return chooseStrandScreen(schoolClass, plan.parts.length);
+    }),
   planStrand: (tap, { classId, part, strand }) =>
-    turn(tap, classId, async () => {
-      const chosen = STRANDS.find((each) => each === strand);
-      return chosen ? chooseRungScreen(classId, part, chosen) : chooseStrandScreen(classId, part);
+    turn(tap, classId, async (scope) => {
+      const schoolClass = await getClass(tap.deps.store, scope);
+      const chosen = strandOf(strand);
+      if (!chosen) return chooseStrandScreen(schoolClass, part);
+      return firstStepsScreen(schoolClass, part, chosen);
+    }),
+  planSteps: (tap, { classId, part, strand, of, page }) =>
+    turn(tap, classId, async (scope) => {
+      const schoolClass = await getClass(tap.deps.store, scope);
+      const chosen = strandOf(strand);
+      if (!chosen) return chooseStrandScreen(schoolClass, part);
+      return stepsScreen(schoolClass, part, { strand: chosen, of, page });
     }),
   planRung: (tap, { classId, part, rung }) =>
     turn(tap, classId, async (scope) => {
@@ -77,12 +89,12 @@ export const planTaps: TapHandlers<
     ),
   planRemove: (tap, { classId, part, rung }) =>
     turn(tap, classId, async (scope) => {
-      const { plan } = await workingPlan(tap, scope);
+      const { plan } = await workingPlan(tap.deps.store, scope);
       // A second quick tap must not take the part that moved up into this place.
       if (plan.parts[part]?.rung === rung) {
         await save(tap, scope, { parts: plan.parts.toSpliced(part, 1) });
       }
-      return readPlanScreen(tap, scope);
+      return readPlanScreen(tap.deps.store, scope);
     }),
   planUse: use,
 };
@@ -99,22 +111,6 @@ async function use(tap: Tap, { classId }: { classId: string }): Promise<void> {
   await tap.show({ ...home, text: lines(planInUse(), '', home.text) });
 }
 
-/** The draft, or the plan in use while nothing is changed. */
-async function workingPlan(
-  tap: Tap,
-  scope: TeacherScope,
-): Promise<{ plan: WeekPlan; isDraft: boolean }> {
-  const { active, draft } = await getPlans(tap.deps.store, scope);
-  if (draft) return { plan: draft.plan, isDraft: true };
-  return { plan: active?.plan ?? { parts: [] }, isDraft: false };
-}
-
-async function readPlanScreen(tap: Tap, scope: TeacherScope): Promise<Screen> {
-  const schoolClass = await getClass(tap.deps.store, scope);
-  const { plan, isDraft } = await workingPlan(tap, scope);
-  return planScreen(schoolClass, plan, isDraft);
-}
-
 /** Changes one part, or adds it at the end; then shows it. */
 async function edit(
   tap: Tap,
@@ -122,17 +118,22 @@ async function edit(
   index: number,
   change: (old: PlanPart | undefined) => PlanPart | undefined,
 ): Promise<Screen> {
-  const { plan } = await workingPlan(tap, scope);
+  const schoolClass = await getClass(tap.deps.store, scope);
+  const { plan } = await workingPlan(tap.deps.store, scope);
   const at = Math.min(index, plan.parts.length);
   const part = change(plan.parts[at]);
-  if (!part || at >= PLAN_LIMITS.parts.max) return readPlanScreen(tap, scope);
+  if (!part || at >= PLAN_LIMITS.parts.max) return readPlanScreen(tap.deps.store, scope);
   const next = { parts: plan.parts.toSpliced(at, 1, part) };
   await save(tap, scope, next);
-  return planPartScreen(scope.classId, next, at);
+  return planPartScreen(schoolClass, next, at);
 }
 
 async function save(tap: Tap, scope: TeacherScope, plan: WeekPlan): Promise<void> {
   await saveDraftPlan(tap.deps.store, scope, { plan, now: tap.deps.clock.now() });
+}
+
+function strandOf(text: string): Strand | undefined {
+  return STRANDS.find((strand) => strand === text);
 }
 
 function fitCards(part: PlanPart, cards: number): number {

@@ -10,6 +10,7 @@ import {
   saveDraftPlan,
   setBook,
   type TeacherScope,
+  updateClass,
 } from '../../db/index.ts';
 import type { WeekPlan } from '../../drills/index.ts';
 import type { RehearsalClient } from '../../rehearsal/client.ts';
@@ -45,6 +46,9 @@ const PLAN: WeekPlan = {
   ],
 };
 
+/** The grade in which most of the plan is usual. */
+const GRADE = { curriculum: 'england', grade: '1' } as const;
+
 /** What the demo is played on. `settle` lets the bot answer. */
 export interface DemoStage {
   readonly store: Store;
@@ -56,8 +60,8 @@ export interface DemoStage {
 
 /**
  * Loads Kingfisher class of Harbour Lane School: twelve children, two families with two of them, one child with two helpers.
- * Played through the chat like anybody would, so that each phone has its history; only the plan and the workbook are set
- * directly.
+ * Played through the chat like anybody would, so that each phone has its history; only the grade, the plan and the workbook
+ * are set directly.
  */
 export async function loadDemoClass(stage: DemoStage): Promise<TeacherScope> {
   await addPhones(stage.client);
@@ -72,6 +76,7 @@ export async function loadDemoClass(stage: DemoStage): Promise<TeacherScope> {
     }
   }
   const now = stage.clock.now();
+  await updateClass(stage.store, scope, { changes: GRADE, now });
   const book = { title: 'Pebble Path', firstPage: 1, lastPage: 64, pagesADay: 2 };
   await setBook(stage.store, scope, { book, now });
   await saveDraftPlan(stage.store, scope, { plan: PLAN, now });

@@ -1,18 +1,12 @@
 import type { SchoolClass } from '../../db/index.ts';
-import {
-  maxCards,
-  PLAN_LIMITS,
-  rungById,
-  rungsOf,
-  STRANDS,
-  type Strand,
-  strandTitle,
-  type WeekPlan,
-} from '../../drills/index.ts';
-import { amountButton, BUTTONS, secondsButton } from '../texts/buttons.ts';
+import { maxCards, PLAN_LIMITS, rungById, type WeekPlan } from '../../drills/index.ts';
+import { amountButton, BUTTONS, gradeButton, secondsButton } from '../texts/buttons.ts';
+import { gradeName } from '../texts/grades.ts';
 import * as texts from '../texts/plan.ts';
+import { chooseStrand } from '../texts/steps.ts';
 import { back } from './class-screens.ts';
-import { type Button, button, rows, type Screen } from './screen.ts';
+import { type Button, button, type Screen } from './screen.ts';
+import { usualGrades, usualSteps } from './usual-steps.ts';
 
 /** The week plan, part by part. `isDraft` says that it differs from the plan in use. */
 export function planScreen(schoolClass: SchoolClass, plan: WeekPlan, isDraft: boolean): Screen {
@@ -25,9 +19,10 @@ export function planScreen(schoolClass: SchoolClass, plan: WeekPlan, isDraft: bo
     text: texts.planScreen(schoolClass, plan, isDraft),
     buttons: [
       ...plan.parts.map((part, index) => [
-        button(`${index + 1}. ${texts.planLine(part)}`, { kind: 'planPart', classId, part: index }),
+        button(texts.partLabel(part, index), { kind: 'planPart', classId, part: index }),
       ]),
       ...add,
+      [button(gradeButton(gradeName(schoolClass)), { kind: 'curriculum', classId })],
       ...(isDraft ? [[button(BUTTONS.usePlan, { kind: 'planUse', classId })]] : []),
       [back(classId)],
     ],
@@ -35,10 +30,11 @@ export function planScreen(schoolClass: SchoolClass, plan: WeekPlan, isDraft: bo
 }
 
 /** One part: more or fewer cards, more or less time, something else, or nothing. */
-export function planPartScreen(classId: string, plan: WeekPlan, index: number): Screen {
+export function planPartScreen(schoolClass: SchoolClass, plan: WeekPlan, index: number): Screen {
+  const { id: classId } = schoolClass;
   const part = plan.parts[index];
   const rung = part && rungById(part.rung);
-  if (!part || !rung) return { text: texts.chooseStrand(), buttons: [[toPlan(classId)]] };
+  if (!part || !rung) return { text: chooseStrand(null), buttons: [[toPlan(classId)]] };
   const at = { classId, part: index };
   const word = rung.kind === 'run' ? 'numbers' : 'cards';
   const { min: fewest } = PLAN_LIMITS.cards;
@@ -54,7 +50,11 @@ export function planPartScreen(classId: string, plan: WeekPlan, index: number): 
     return [button(secondsButton(by), { kind: 'planSeconds', ...at, seconds: value })];
   };
   return {
-    text: texts.planPartScreen(part, rung),
+    text: texts.planPartScreen(part, rung, {
+      grade: gradeName(schoolClass),
+      statement: usualSteps(schoolClass).get(rung.id) ?? null,
+      usualIn: usualGrades(schoolClass, rung.id),
+    }),
     buttons: [
       [...cards(-1), ...cards(1)],
       [...cards(-5), ...cards(5)],
@@ -66,29 +66,7 @@ export function planPartScreen(classId: string, plan: WeekPlan, index: number): 
   };
 }
 
-/** What a new part practises. `index` is the place the part will have. */
-export function chooseStrandScreen(classId: string, index: number): Screen {
-  const strands = STRANDS.map((strand) =>
-    button(strandTitle(strand), { kind: 'planStrand', classId, part: index, strand }),
-  );
-  return { text: texts.chooseStrand(), buttons: [...rows(strands, 2), [toPlan(classId)]] };
-}
-
-/** Which step of a strand a part practises. */
-export function chooseRungScreen(classId: string, index: number, strand: Strand): Screen {
-  const rungs = rungsOf(strand).map((rung) => [
-    button(rung.title, { kind: 'planRung', classId, part: index, rung: rung.id }),
-  ]);
-  return {
-    text: texts.chooseRung(),
-    buttons: [
-      ...rungs,
-      [button(BUTTONS.allStrands, { kind: 'planStrand', classId, part: index, strand: 'all' })],
-      [toPlan(classId)],
-    ],
-  };
-}
-
-function toPlan(classId: string): Button {
+/** The way back to the week plan. */
+export function toPlan(classId: string): Button {
   return button(BUTTONS.back, { kind: 'plan', classId });
 }

@@ -1,18 +1,38 @@
 import type { SchoolClass } from '../../db/index.ts';
 import {
   estimateMinutes,
+  type Grade,
+  NO_SOURCE,
   type PlanPart,
   type PlanProblem,
   type Rung,
   rungById,
+  type Statement,
   type WeekPlan,
 } from '../../drills/index.ts';
 import { rungTitle } from './evening.ts';
-import { bold, count, lines, name, type Text } from './words.ts';
+import { wholeStepLabel } from './steps.ts';
+import { bold, count, lines, listOf, name, type Text } from './words.ts';
 
-/** One line of a plan: `bonds to 10: 10 cards, 3 s each`. */
+/** How sure we are of a statement. */
+const DOUBT = {
+  found: [],
+  secondary: ['read in a summary only'],
+  memory: ['from memory, please check'],
+} as const;
+
+/** Sources a phone shows at a glance. */
+const SOURCES_SHOWN = 4;
+
+/** One line of a plan: `adding within 10: 10 cards, 3 s each`. */
 export function planLine(part: PlanPart): string {
   return `${rungTitle(part.rung)}: ${size(part)}`;
+}
+
+/** A part on a button, short enough for a phone; its size stands in the text above: `1. count in tens to 100`. */
+export function partLabel({ rung }: PlanPart, index: number): string {
+  const known = rungById(rung);
+  return `${index + 1}. ${known ? wholeStepLabel(known) : rungTitle(rung)}`;
 }
 
 function size({ rung, cards, seconds }: PlanPart): string {
@@ -33,23 +53,49 @@ export function planScreen(schoolClass: SchoolClass, plan: WeekPlan, isDraft: bo
   );
 }
 
-/** One part of the plan. */
-export function planPartScreen(part: PlanPart, rung: Rung): Text {
+/** What a class's curriculum says of a step. `grade` is the class's in words and null while none is chosen. */
+export interface Basis {
+  readonly grade: string | null;
+  /** What the step rests on where it is usual in the grade. */
+  readonly statement: Statement | null;
+  /** The grades of that curriculum in which it is usual. */
+  readonly usualIn: readonly Grade[];
+}
+
+/** One part of the plan, and where its step is asked for. */
+export function planPartScreen(part: PlanPart, rung: Rung, basis: Basis): Text {
   return lines(
     bold(planLine(part)),
-    `Usual: ${size({ ...rung, rung: rung.id })}.`,
-    `Source: ${rung.source}.`,
+    `Usual size: ${size({ ...rung, rung: rung.id })}.`,
+    ...basisLines(basis, rung),
   );
 }
 
-/** Choosing what a part practises. */
-export function chooseStrand(): Text {
-  return lines('What shall be practised?');
+function basisLines({ grade, statement, usualIn }: Basis, rung: Rung): string[] {
+  if (grade === null) return sourceLines(rung);
+  if (statement) {
+    const place = [statement.document, ...(statement.code ? [statement.code] : [])];
+    return [
+      `${grade}: ${statement.text}.`,
+      `In our words; ${[...place, ...DOUBT[statement.status]].join(', ')}.`,
+    ];
+  }
+  const others = listOf(usualIn.map(({ label }) => label));
+  return [
+    `Not marked usual in ${grade}${others ? `, but in ${others}` : ''}.`,
+    ...sourceLines(rung),
+  ];
 }
 
-/** Choosing the step of a strand. */
-export function chooseRung(): Text {
-  return lines('Which step?');
+function sourceLines({ sources }: Rung): string[] {
+  const [first] = sources;
+  if (first === undefined || first === NO_SOURCE) return ['No published source: common practice.'];
+  const others = sources.length - SOURCES_SHOWN;
+  return [
+    'Asked for, in our words:',
+    ...sources.slice(0, SOURCES_SHOWN).map((source) => `• ${source}`),
+    ...(others > 0 ? [`and ${count(others, 'other place', 'other places')}`] : []),
+  ];
 }
 
 /** After the plan is put in use. */

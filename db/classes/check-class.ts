@@ -1,17 +1,19 @@
 import { minutesOf, type TimeOfDay, type Weekday } from '../../drills/index.ts';
 import { parseZone } from '../calendar/zone.ts';
 import { AppError } from '../errors.ts';
+import { type ClassGrade, checkClassGrade } from './class-grade.ts';
 import { CLASS_LIMITS } from './class-limits.ts';
 import { type SchoolClass, storedTime } from './school-class.ts';
 
-/** What a class may be changed to. */
-export type ClassSettings = Omit<SchoolClass, 'id' | 'digestSince'>;
+/** What a class may be changed to. One that names no curriculum goes by none: `own`, without a grade. */
+export type ClassSettings = Omit<SchoolClass, 'id' | 'digestSince' | keyof ClassGrade> &
+  Partial<ClassGrade>;
 
 /**
  * Refuses settings that could not be honoured later; the last guard before a write. `what` of the error names the setting:
- * `title`, `zone`, `weekdays`, `evening time`, `nudge time` or `nudge too early`.
+ * `title`, `zone`, `weekdays`, `evening time`, `nudge time`, `nudge too early`, `curriculum` or `grade`.
  */
-export function checkClassSettings(settings: ClassSettings): ClassSettings {
+export function checkClassSettings(settings: ClassSettings): Required<ClassSettings> {
   const title = settings.title.trim();
   if (!isTitle(title)) refuse('title');
   const zone = parseZone(settings.zone);
@@ -23,7 +25,14 @@ export function checkClassSettings(settings: ClassSettings): ClassSettings {
   }
   const gap = minutesOf(settings.nudgeTime) - minutesOf(settings.eveningTime);
   if (gap < CLASS_LIMITS.nudgeGapMinutes) refuse('nudge too early');
-  return { ...settings, title, zone: zone ?? '', weekdays: sorted(settings.weekdays) };
+  const { curriculum = 'own', grade = null } = settings;
+  return {
+    ...settings,
+    ...checkClassGrade({ curriculum, grade }),
+    title,
+    zone: zone ?? '',
+    weekdays: sorted(settings.weekdays),
+  };
 }
 
 /** Whether a class may be called so. */

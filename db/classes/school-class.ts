@@ -1,9 +1,10 @@
 import type { SchoolDay, TimeOfDay, Weekday } from '../../drills/index.ts';
 import { parseSchoolDay, parseTimeOfDay, WEEKDAYS } from '../../drills/index.ts';
 import type { schoolClass } from '../schema/index.ts';
+import { type ClassGrade, storedClassGrade } from './class-grade.ts';
 
 /** A class and its week, as everything above db/ sees it. */
-export interface SchoolClass {
+export interface SchoolClass extends ClassGrade {
   readonly id: string;
   readonly title: string;
   readonly zone: string;
@@ -28,6 +29,7 @@ export function toSchoolClass(row: typeof schoolClass.$inferSelect): SchoolClass
     digestWeekday: storedWeekday(row.digestWeekday),
     digestTime: storedTime(row.digestTime),
     digestSince: row.digestSince,
+    ...storedClassGrade(row),
   };
 }
 

@@ -5,11 +5,13 @@ import type { Store } from '../connection/db.ts';
 import { inTransaction } from '../connection/transaction.ts';
 import { ledger, schoolClass } from '../schema/index.ts';
 import { type ClassSettings, checkClassSettings } from './check-class.ts';
+import { gradeKept } from './class-grade.ts';
 import { getClass, type TeacherScope } from './get-class.ts';
 import type { SchoolClass } from './school-class.ts';
 
 /**
- * Changes some settings of a class. The result as a whole is checked, so that no two settings contradict each other.
+ * Changes some settings of a class. The result as a whole is checked, so that no two settings contradict each other. A
+ * curriculum chosen without a grade keeps the class's grade where it names one so, and clears it where it does not.
  *
  * `now` is kept as the instant since when days and times are in force: a time of today that is over already counts from
  * tomorrow. A digest moved to a time that is over comes at once, unless there was one in the last week. A setting changed to
@@ -22,7 +24,8 @@ export async function updateClass(
 ): Promise<SchoolClass> {
   return inTransaction(store, async (inner) => {
     const { id, digestSince: since, ...before } = await getClass(inner, scope);
-    const settings = checkClassSettings({ ...before, ...input.changes });
+    const grade = gradeKept(input.changes.curriculum ?? before.curriculum, before.grade);
+    const settings = checkClassSettings({ ...before, grade, ...input.changes });
     const { day } = localTimeAt(input.now, settings.zone);
     const keepsSince =
       !haveDigestTimesChanged(before, settings) || !(await hadDigestLately(inner, id, day));

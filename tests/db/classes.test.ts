@@ -29,11 +29,13 @@ import {
   time,
   WEDNESDAY,
 } from '../support/term.ts';
+import { classGradeSuite } from './class-grade.suite.ts';
 import { rosterSuite } from './roster.suite.ts';
 
 describe.each(backends)('a class on $name', (backend) => {
   const opened = sharedStore(backend);
   describe('and its settings', () => settings(opened));
+  describe('and its grade', () => classGradeSuite(opened));
   describe('and since when they are in force', () => instants(opened));
   describe('and its breaks', () => breaks(opened));
   describe('and its roster', () => rosterSuite(opened));
@@ -53,6 +55,12 @@ const REFUSED: readonly [string, Partial<ClassSettings>][] = [
   ['nudge time', { nudgeTime: time('20:46') }],
   ['nudge too early', { eveningTime: time('17:30'), nudgeTime: time('18:14') }],
   ['nudge too early', { nudgeTime: time('17:00') }],
+  ['grade', { curriculum: 'england', grade: '4' }],
+  ['grade', { curriculum: 'england', grade: 'K' }],
+  ['grade', { curriculum: 'own', grade: '1' }],
+  ['grade', { curriculum: 'caps', grade: '' }],
+  // A class goes by no curriculum until it names one.
+  ['grade', { grade: '1' }],
 ];
 
 const ALLOWED: readonly [string, Partial<ClassSettings>][] = [
@@ -60,6 +68,8 @@ const ALLOWED: readonly [string, Partial<ClassSettings>][] = [
   ['the earliest evening', { eveningTime: time('06:00'), nudgeTime: time('06:45') }],
   ['the latest evening and nudge', { eveningTime: time('20:00'), nudgeTime: time('20:45') }],
   ['a school week of one day', { weekdays: [6] }],
+  ['a grade of its curriculum', { curriculum: 'ccss', grade: 'K' }],
+  ['a curriculum without a grade', { curriculum: 'acara', grade: null }],
 ];
 
 function settings(opened: () => Store) {
@@ -135,6 +145,7 @@ const SINCE: readonly [string, Partial<ClassSettings>, Date, Date][] = [
   // No digest has come yet, so that one moved to an hour that is over still comes.
   ['another digest day', { digestWeekday: 4 }, MORNING, MORNING],
   ['another digest time', { digestTime: time('19:30') }, MORNING, MORNING],
+  ['a curriculum and grade', { curriculum: 'caps', grade: '2' }, MORNING, MORNING],
   ['another title and nudge time', { title: 'Heron', nudgeTime: time('19:00') }, MORNING, MORNING],
   ['what is set already', { ...SETTINGS, weekdays: [5, 4, 3, 2, 1] }, MORNING, MORNING],
 ];

@@ -1,0 +1,73 @@
+import type { SchoolClass } from '../../db/index.ts';
+import { type Rung, rungsOf, STRANDS, type Strand, strandTitle } from '../../drills/index.ts';
+import { BUTTONS, usualButton } from '../texts/buttons.ts';
+import { gradeName } from '../texts/grades.ts';
+import { chooseStep, chooseStrand, stepLabel } from '../texts/steps.ts';
+import { pageOf } from './pages.ts';
+import { toPlan } from './plan-screens.ts';
+import { runGroups } from './run-groups.ts';
+import { runGroupScreen, runGroupsScreen } from './run-screens.ts';
+import { button, rows, type Screen } from './screen.ts';
+import {
+  type Listing,
+  legendOf,
+  listButton,
+  type StepList,
+  stepButton,
+  usualOf,
+  waysOut,
+} from './step-listing.ts';
+
+/** Steps one page offers at most: what a phone shows without scrolling. */
+export const STEPS_A_PAGE = 10;
+
+/** What a part practises; `part` is the place it has or will have. A strand with usual steps is marked. */
+export function chooseStrandScreen(schoolClass: SchoolClass, part: number): Screen {
+  const { id: classId } = schoolClass;
+  const strands = STRANDS.map((strand) => {
+    const label = usualButton(strandTitle(strand), usualOf(schoolClass, strand).length > 0);
+    return button(label, { kind: 'planStrand', classId, part, strand });
+  });
+  return {
+    text: chooseStrand(gradeName(schoolClass)),
+    buttons: [...rows(strands, 2), [toPlan(classId)]],
+  };
+}
+
+/** Which step of a strand a part practises: those usual in the class's grade first, where there are any. */
+export function firstStepsScreen(schoolClass: SchoolClass, part: number, strand: Strand): Screen {
+  return stepsScreen(schoolClass, part, { strand, of: 'usual', page: 0 });
+}
+
+/**
+ * One list of a strand's steps, easier ones first. All the steps of counting are many, so they are found by their group. A list
+ * that is not there (any more) shows all steps.
+ */
+export function stepsScreen(schoolClass: SchoolClass, part: number, list: StepList): Screen {
+  const usual = usualOf(schoolClass, list.strand);
+  const grade = gradeName(schoolClass);
+  const listing = { classId: schoolClass.id, part, list, grade, usual };
+  if (list.of === 'usual' && usual.length > 0) return pagedScreen(listing, usual);
+  const all = { ...listing, list: { ...list, of: 'all' } };
+  if (list.strand !== 'counting') return pagedScreen(all, rungsOf(list.strand));
+  const group = runGroups().find(({ id }) => id === list.of);
+  return group ? runGroupScreen(listing, group) : runGroupsScreen(all);
+}
+
+function pagedScreen(listing: Listing, steps: readonly Rung[]): Screen {
+  const { list } = listing;
+  const { shown, page, pages } = pageOf(steps, list.page, STEPS_A_PAGE);
+  const turn = (label: string, to: number) => listButton(listing, label, { ...list, page: to });
+  const turns = [
+    ...(page > 0 ? [turn(BUTTONS.easier, page - 1)] : []),
+    ...(page < pages - 1 ? [turn(BUTTONS.harder, page + 1)] : []),
+  ];
+  return {
+    text: chooseStep(list.strand, legendOf(listing, shown), page, pages),
+    buttons: [
+      ...shown.map((rung) => [stepButton(listing, rung, stepLabel(rung))]),
+      ...(turns.length > 0 ? [turns] : []),
+      ...waysOut(listing),
+    ],
+  };
+}
