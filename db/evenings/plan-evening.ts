@@ -1,5 +1,11 @@
 import { desc, eq, sql } from 'drizzle-orm';
-import { composeEvening, type RungId, type SchoolDay } from '../../drills/index.ts';
+import {
+  composeEvening,
+  MISSED_BEFORE_CATCH_UP,
+  type RungId,
+  type SchoolDay,
+  variantAfter,
+} from '../../drills/index.ts';
 import type { Book } from '../books/books.ts';
 import { nextPages } from '../books/next-pages.ts';
 import type { Store } from '../connection/db.ts';
@@ -10,6 +16,7 @@ import { readMemory } from '../memory/read-memory.ts';
 import type { StoredPlan } from '../plans/week-plans.ts';
 import { evening, runResult } from '../schema/index.ts';
 import { storedRung } from './drill-json.ts';
+import { missedInARow } from './missed-in-a-row.ts';
 
 /** Everything an evening is made from. */
 export interface EveningInput {
@@ -23,8 +30,8 @@ export interface EveningInput {
 }
 
 /**
- * Composes a child's evening and owes it to each helper, in one transaction. Returns how many messages are owed: 0 when the
- * evening was there already, whoever planned it.
+ * Composes a child's evening and owes it to each helper, in one transaction. A child whose latest evenings went unmarked gets
+ * one to catch up with. Returns how many messages are owed: 0 when the evening was there already, whoever planned it.
  */
 export async function planEvening(store: Store, input: EveningInput): Promise<number> {
   return inTransaction(store, async (inner) => {
@@ -48,12 +55,15 @@ export async function planEvening(store: Store, input: EveningInput): Promise<nu
 
 async function insertEvening(store: Store, input: EveningInput): Promise<string | null> {
   const seed = `${input.childId} ${input.day}`;
+  const { childId, day } = input;
+  const missed = await missedInARow(store, { childId, before: day, most: MISSED_BEFORE_CATCH_UP });
   const drill = composeEvening({
     plan: input.plan.plan,
     memory: await readMemory(store, input.childId),
     lastStarts: await lastStarts(store, input.childId),
     today: input.day,
     seed,
+    variant: variantAfter(missed),
   });
   const pages = input.book ? await nextPages(store, input.childId, input.book) : null;
   const [row] = await store.db

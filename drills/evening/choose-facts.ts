@@ -1,73 +1,48 @@
-import { daysBetween, type SchoolDay } from '../calendar/school-day.ts';
+import { numberOf, type SchoolDay } from '../calendar/school-day.ts';
 import type { FactId } from '../facts/fact-id.ts';
-import { hasNought } from '../facts/nought.ts';
+import type { RungEntry } from '../ladder/rung-table.ts';
 import type { FactMemory } from '../memory/fact-memory.ts';
+import type { MemoryModel } from '../memory/model.ts';
+import { bestOf } from './choice-best.ts';
+import { encourage } from './choice-encourage.ts';
+import { admitNew } from './choice-new.ts';
+import { scoreCards } from './choice-scores.ts';
 import { keepTwinsApart } from './keep-twins-apart.ts';
 import type { Random } from './random.ts';
 
-/** What one part is filled from. `newLimit` is the most never-seen facts it should bring. */
+/**
+ * What one part is filled from. `entries` are the rung's facts (see rungTable). `newLimit` is how many facts that the child
+ * does not know yet it may bring; it need not be whole.
+ */
 export interface FactChoice {
-  readonly facts: readonly FactId[];
+  readonly entries: readonly RungEntry[];
   readonly count: number;
   readonly newLimit: number;
   readonly memory: ReadonlyMap<FactId, FactMemory>;
   readonly today: SchoolDay;
   readonly random: Random;
+  readonly model: MemoryModel;
 }
 
 /**
  * The cards of one part, in the order they are shown; `count` of them, or the whole set when it is smaller.
  *
- * Facts missed last time come back first, then a few new ones, and the two together fill at most half of the part,
- * so that a child mostly meets what is known already. The rest is known, the longest unseen first. Only a set with
- * too little that is known goes beyond the half, with new facts before missed ones. Of the new
- * ones, facts with a nought fill at most a fifth of the part while others are to be had: ten cards of 5 + 0 teach nobody.
+ * Of the facts asked before and the few new ones let in (see admitNew), those come that the model thinks most worth asking
+ * today. Then some give way to surer ones, so that about eight of ten go right (see encourage). Near twins are kept apart, and
+ * what is left to chance is drawn from `random` in the rung's own order.
  */
 export function chooseFacts(choice: FactChoice): FactId[] {
-  const { count, newLimit, memory, random } = choice;
-  // Everything is drawn from the rung's own order, so that the order in which marks arrived plays no part.
-  const drawn = random.shuffle(choice.facts);
-  const missed = longestUnseenFirst(drawn, false, choice);
-  const known = longestUnseenFirst(drawn, true, choice);
-  const unseen = noughtsLast(
-    drawn.filter((fact) => !memory.has(fact)),
-    count,
+  const { entries, newLimit, memory, today, random, model } = choice;
+  const count = Math.min(choice.count, entries.length);
+  const scores = scoreCards(entries, memory, numberOf(today), model, random);
+  const seen: number[] = [];
+  for (let at = 0; at < entries.length; at += 1) if (scores.isNew[at] === 0) seen.push(at);
+
+  const candidates = [...seen, ...admitNew(entries, scores, seen, { count, limit: newLimit })];
+  const chosen = encourage(bestOf(candidates, scores.worth, count), candidates, scores);
+  const cards = random.shuffle(chosen).flatMap((at) => entries[at] ?? []);
+  return keepTwinsApart(
+    cards.map(({ fact }) => fact),
+    cards.map(({ family }) => family),
   );
-
-  const half = Math.floor(count / 2);
-  const missedNow = missed.slice(0, half);
-  const unseenNow = unseen.slice(0, Math.min(newLimit, half - missedNow.length));
-  const wanted = [
-    ...missedNow,
-    ...unseenNow,
-    ...known,
-    ...unseen.slice(unseenNow.length),
-    ...missed.slice(missedNow.length),
-  ];
-  return keepTwinsApart(random.shuffle(wanted.slice(0, count)));
-}
-
-/** One card in so many may be a new one with a nought in it. */
-const NOUGHT_SHARE = 5;
-
-/** The same facts, those with a nought that are too many for a part of `count` cards moved to the end. */
-function noughtsLast(facts: readonly FactId[], count: number): FactId[] {
-  const late = new Set(facts.filter(hasNought).slice(Math.ceil(count / NOUGHT_SHARE)));
-  return [...facts.filter((fact) => !late.has(fact)), ...late];
-}
-
-function longestUnseenFirst(
-  facts: readonly FactId[],
-  lastRight: boolean,
-  { memory, today }: FactChoice,
-): FactId[] {
-  return facts
-    .flatMap((fact) => {
-      const known = memory.get(fact);
-      if (known === undefined || known.lastRight !== lastRight) return [];
-      // A mark from a later day can only come from a class that changed its time zone: it counts as seen today.
-      return [{ fact, age: Math.max(0, daysBetween(known.lastDay, today)), streak: known.streak }];
-    })
-    .sort((one, other) => other.age - one.age || one.streak - other.streak)
-    .map(({ fact }) => fact);
 }

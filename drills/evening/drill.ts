@@ -1,5 +1,6 @@
 import type { FactId } from '../facts/fact-id.ts';
 import type { RungId, Strand } from '../ladder/rung.ts';
+import type { Variant } from './variant.ts';
 
 /** A stretch of cards from one rung. `cards` are distinct facts in the order they are shown; `seconds` is the pace per card. */
 export interface FactPart {
@@ -29,9 +30,11 @@ export type DrillPart = FactPart | RunPart;
 
 /**
  * One child's drill for one school day. `version`, from 1 up, says which composer chose it; the parts themselves say all that
- * is shown and marked, so an evening of any version can be.
+ * is shown and marked, so an evening of any version can be. `variant` says how it was made from the plan; a drill without
+ * one is full.
  */
 export interface Drill {
   readonly version: number;
+  readonly variant?: Variant;
   readonly parts: readonly DrillPart[];
 }

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
   closePart,
-  currentMarks,
   leaveAll,
   listDueChildren,
   markReachable,
@@ -10,20 +9,16 @@ import {
   type Store,
   setEveningTime,
 } from '../../db/index.ts';
-import {
-  addDays,
-  composeEvening,
-  type RungId,
-  rebuildMemory,
-  type SchoolDay,
-} from '../../drills/index.ts';
+import { addDays } from '../../drills/index.ts';
 import { ledgerOf } from '../support/deliveries.ts';
 import { aChild, aClass, aFamily } from '../support/people.ts';
-import { anEvening, aPlan, eveningInput, markPart } from '../support/practice.ts';
+import { anEvening, eveningInput, markPart } from '../support/practice.ts';
 import { readTable, runSql } from '../support/raw-rows.ts';
+import { recompose } from '../support/recompose.ts';
 import { sharedStore } from '../support/shared-store.ts';
 import { backends } from '../support/stores.ts';
-import { evening, MONDAY, MORNING, TUESDAY, time, WEDNESDAY } from '../support/term.ts';
+import { evening, MONDAY, MORNING, THURSDAY, TUESDAY, time, WEDNESDAY } from '../support/term.ts';
+import { catchUpSuite } from './catch-up.suite.ts';
 import { expectedSuite } from './expected.suite.ts';
 import { memorySuite } from './memory.suite.ts';
 
@@ -31,6 +26,7 @@ describe.each(backends)('planning on $name', (backend) => {
   const opened = sharedStore(backend);
   describe('an evening', () => once(opened));
   describe('a drill', () => rebuilt(opened));
+  describe('after missed evenings', () => catchUpSuite(opened));
   describe('the children who are due', () => due(opened));
   describe('an evening is expected', () => expectedSuite(opened));
   describe('from memory', () => memorySuite(opened));
@@ -79,26 +75,9 @@ function once(opened: () => Store) {
 }
 
 function rebuilt(opened: () => Store) {
-  async function recompose(childId: string, on: SchoolDay) {
-    const evenings = await eveningsOf(opened(), childId);
-    const row = evenings.find((candidate) => candidate.day === on);
-    const runs = await readTable(opened(), 'run_result');
-    const earlier = (day: unknown) => String(day) < on;
-    const starts = runs
-      .filter((run) => run.child_id === childId)
-      .map((run) => ({ run, day: evenings.find((e) => e.id === run.evening_id)?.day }))
-      .filter((entry) => earlier(entry.day))
-      .sort((a, b) => String(a.day).localeCompare(String(b.day)));
-    const marks = await currentMarks(opened(), childId);
-    const plans = await readTable(opened(), 'week_plan');
-    const plan = plans.find((candidate) => candidate.id === row?.plan_id);
-    return { row, plan, marks: marks.filter((mark) => earlier(mark.day)), starts };
-  }
-
   it('is rebuilt exactly from the plan, the marks before its day and the stored seed', async () => {
     const classroom = await aClass(opened());
     const family = await aFamily(opened(), classroom);
-    const { plan } = await aPlan(opened(), classroom);
     for (const [index, on] of [MONDAY, TUESDAY, WEDNESDAY].entries()) {
       const { scope } = await anEvening(opened(), classroom, family, { on });
       const now = evening(on, 10);
@@ -109,19 +88,25 @@ function rebuilt(opened: () => Store) {
       await markPart(opened(), scope, { part: 2, missed: [2], now }, [0, 1 + index]);
     }
     for (const on of [MONDAY, TUESDAY, WEDNESDAY]) {
-      const { row, plan: stored, marks, starts } = await recompose(family.child.id, on);
-      expect(stored?.plan).toEqual(plan);
-      const drill = composeEvening({
-        plan,
-        memory: rebuildMemory(marks),
-        lastStarts: new Map<RungId, number>(
-          starts.map(({ run }) => ['counting.fives', Number(run.start)]),
-        ),
-        today: on,
-        seed: String(row?.seed),
-      });
-      expect(row?.drill).toEqual(drill);
+      const { stored, rebuilt } = await recompose(opened(), family.child.id, on);
+      expect(stored).toEqual(rebuilt);
+      expect(stored.parts).toHaveLength(3);
     }
+  });
+
+  it('to catch up with is rebuilt exactly too', async () => {
+    const classroom = await aClass(opened());
+    const family = await aFamily(opened(), classroom);
+    const { scope } = await anEvening(opened(), classroom, family, { on: MONDAY });
+    const now = evening(MONDAY, 10);
+    await markPart(opened(), scope, { part: 2, missed: [1, 4], now });
+    await closePart(opened(), scope, { part: 1, verdict: { kind: 'said', said: 3 }, now });
+    for (const on of [TUESDAY, WEDNESDAY, THURSDAY]) {
+      await anEvening(opened(), classroom, family, { on });
+    }
+    const { stored, rebuilt } = await recompose(opened(), family.child.id, THURSDAY);
+    expect(stored.variant).toBe('catch_up');
+    expect(stored).toEqual(rebuilt);
   });
 
   it('follows the child’s own marks: two children of a class may get different cards', async () => {

@@ -13,6 +13,20 @@ describe('FNV-1a', () => {
   });
 });
 
+// Source: the same hash worked out byte by byte from the draft's text, over the bytes that Node's Buffer gives.
+describe('FNV-1a of any text', () => {
+  test.each([['Zoë|2026'], ['wren|2026-09-07'], ['数を 5'], ['a\u{1f426}b'], ['\ud800']])(
+    'the hash of %j is that of its UTF-8 bytes',
+    (text) => {
+      const hash = Buffer.from(text, 'utf8').reduce(
+        (before: bigint, byte) => ((before ^ BigInt(byte)) * 0x01000193n) % 2n ** 32n,
+        0x811c9dc5n,
+      );
+      expect(fnv1a(text)).toBe(Number(hash));
+    },
+  );
+});
+
 // Source: sfc32 as in Doty-Humphrey's PractRand, from memory, written once more with whole numbers of any size,
 // so that a slip in the 32-bit arithmetic shows.
 describe('sfc32', () => {

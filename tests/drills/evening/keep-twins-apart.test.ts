@@ -53,6 +53,17 @@ describe('keepTwinsApart', () => {
     expect(keepTwinsApart([])).toEqual([]);
   });
 
+  test('families that the caller has at hand give the same order', () => {
+    const order: FactId[] = ['add:1+1', 'add:2+2', 'add:3+4', 'add:4+3'];
+    expect(keepTwinsApart(order, ['1&1', '2&2', '3&4', '3&4'])).toEqual(keepTwinsApart(order));
+  });
+
+  test('where twins cannot all be parted, as few as possible stay together', () => {
+    const family: FactId[] = ['add:3+4', 'add:4+3', 'sub:7-3', 'sub:7-4'];
+    expect(touching(keepTwinsApart([...family, 'add:1+1']))).toBe(2);
+    expect(touching(keepTwinsApart(['add:1+1', ...family]))).toBe(2);
+  });
+
   test('a family of more than two is parted wherever it fills no more than every other place', () => {
     const family: FactId[] = ['add:3+4', 'add:4+3', 'sub:7-3', 'sub:7-4', 'gap:3+7'];
     const others: FactId[] = ['add:1+1', 'add:2+2', 'double:5', 'half:20'];

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { fnv1a } from '../../../drills/evening/fnv1a.ts';
 import { createRandom } from '../../../drills/index.ts';
 
 const SEEDS = Array.from({ length: 6000 }, (_, index) => `wren|${index}`);
@@ -33,6 +34,16 @@ describe('createRandom', () => {
 
   test('a seed may hold any letters', () => {
     expect(createRandom('Zoë|2026').next()).not.toBe(createRandom('Zoe|2026').next());
+  });
+});
+
+describe('fnv1a', () => {
+  test('the hash of a text goes on from the hash of its beginning', () => {
+    fc.assert(
+      fc.property(fc.string({ unit: 'grapheme' }), fc.string(), (start, end) => {
+        expect(fnv1a(end, fnv1a(start))).toBe(fnv1a(start + end));
+      }),
+    );
   });
 });
 

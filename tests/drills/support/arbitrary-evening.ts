@@ -1,61 +1,109 @@
 import fc from 'fast-check';
 import {
   addDays,
+  createRandom,
   type EveningInput,
   type FactId,
   type FactMemory,
+  type Mark,
   RUNGS,
-  type Rung,
   type RungId,
+  rebuildMemory,
+  rungById,
+  type WeekPlan,
 } from '../../../drills/index.ts';
+import { runStarts } from '../../../drills/ladder/run-starts.ts';
 import { day } from './day.ts';
 
 export const TODAY = day('2026-09-11');
 
+/** How much of a plan's facts a child was asked and, of these, how much it missed last time. */
+interface Knowledge {
+  readonly asked: number;
+  readonly missed: number;
+  readonly chance: number;
+}
+
+const anyPlan: fc.Arbitrary<WeekPlan> = fc
+  .uniqueArray(
+    fc.record({
+      rung: fc.constantFrom(...RUNGS).map(({ id }) => id),
+      cards: fc.integer({ min: 3, max: 20 }),
+      seconds: fc.integer({ min: 2, max: 15 }),
+    }),
+    { minLength: 1, maxLength: 6, selector: ({ rung }) => rung },
+  )
+  .map((parts) => ({ parts }));
+
+const anyKnowledge: fc.Arbitrary<Knowledge> = fc.record({
+  asked: fc.constantFrom(0, 0.1, 0.5, 0.9, 1),
+  missed: fc.constantFrom(0, 0.1, 0.5, 1),
+  chance: fc.nat(),
+});
+
 /** Any plan that could be sent, beside any memory of its facts and any earlier starts of its runs. */
 export const anyEvening: fc.Arbitrary<EveningInput> = fc
-  .uniqueArray(fc.constantFrom(...RUNGS), { minLength: 1, maxLength: 6 })
-  .chain((rungs) =>
-    fc.record({
-      plan: fc.tuple(...rungs.map(anyPart)).map((parts) => ({ parts })),
-      memory: anyMemory(rungs),
-      lastStarts: anyStarts(rungs),
-      today: fc.constant(TODAY),
-      seed: fc.string(),
-    }),
-  );
+  .record({ plan: anyPlan, knowledge: anyKnowledge, seed: fc.string() })
+  .map(({ plan, knowledge, seed }) => ({
+    plan,
+    memory: memoryOf(plan, knowledge),
+    lastStarts: startsOf(plan, knowledge),
+    today: TODAY,
+    seed,
+  }));
 
-function anyPart(rung: Rung) {
-  return fc.record({
-    rung: fc.constant(rung.id),
-    cards: fc.integer({ min: 3, max: 20 }),
-    seconds: fc.integer({ min: 2, max: 15 }),
+const SAMPLE: FactId = 'add:3+4';
+
+/** Memories of one to four marks, the last right or missed, from the day after today to forty days ago. */
+const ASKED = { right: samples(true), missed: samples(false) };
+
+/** What is known of a fact that only its relatives were asked. */
+const LENT = rebuildMemory([mark(true, 3)]).get('add:4+3');
+
+function samples(right: boolean): readonly FactMemory[] {
+  return Array.from({ length: 42 }, (_, at) => {
+    const before = Array.from({ length: at % 4 }, (_, more) => mark(more % 2 === 0, at + 3));
+    const memory = rebuildMemory([...before, mark(right, at - 1)]).get(SAMPLE);
+    if (memory === undefined) throw new Error('a marked fact is not remembered');
+    return memory;
   });
 }
 
-const anyFactMemory: fc.Arbitrary<FactMemory> = fc
-  .record({ streak: fc.nat(4), lastDay: fc.nat(40).map((ago) => addDays(TODAY, -ago)) })
-  .map(({ streak, lastDay }) => ({
-    asked: 5,
-    right: streak,
-    streak,
-    lastDay,
-    lastRight: streak > 0,
-  }));
-
-function anyMemory(rungs: readonly Rung[]): fc.Arbitrary<Map<FactId, FactMemory>> {
-  const facts = [...new Set(rungs.flatMap((rung) => (rung.kind === 'facts' ? rung.facts : [])))];
-  return fc
-    .tuple(...facts.map((fact) => fc.tuple(fc.constant(fact), fc.option(anyFactMemory))))
-    .map((entries) => {
-      const memory = new Map<FactId, FactMemory>();
-      for (const [fact, known] of entries) if (known !== null) memory.set(fact, known);
-      return memory;
-    });
+function mark(right: boolean, daysAgo: number): Mark {
+  return { fact: SAMPLE, day: addDays(TODAY, -daysAgo), right, way: 'card' };
 }
 
-function anyStarts(rungs: readonly Rung[]): fc.Arbitrary<Map<RungId, number>> {
-  return fc
-    .tuple(...rungs.map(({ id }) => fc.tuple(fc.constant(id), fc.integer({ min: 0, max: 200 }))))
-    .map((entries) => new Map(entries));
+function memoryOf({ parts }: WeekPlan, { asked, missed, chance }: Knowledge) {
+  const random = createRandom(`memory ${chance}`);
+  const memory = new Map<FactId, FactMemory>();
+  for (const fact of parts.flatMap(({ rung }) => factsOf(rung))) {
+    const pool = random.next() < missed ? ASKED.missed : ASKED.right;
+    const known = random.next() < asked ? pool[random.int(pool.length)] : undefined;
+    const spokenOf = known ?? (random.int(4) === 0 ? LENT : undefined);
+    if (spokenOf !== undefined) memory.set(fact, spokenOf);
+  }
+  return memory;
+}
+
+/** A rung's facts, or every step that a run on it may take. */
+function factsOf(id: RungId): readonly FactId[] {
+  const rung = rungById(id);
+  if (rung?.kind === 'facts') return rung.facts;
+  if (rung?.kind !== 'run') return [];
+  const sign = rung.direction === 'on' ? '+' : '-';
+  return runStarts(rung, 2).map((start): FactId => `next:${start}${sign}${rung.step}`);
+}
+
+function startsOf({ parts }: WeekPlan, { chance }: Knowledge): Map<RungId, number> {
+  const random = createRandom(`starts ${chance}`);
+  const starts = new Map<RungId, number>();
+  for (const { rung: id, cards } of parts) {
+    const rung = rungById(id);
+    if (rung?.kind !== 'run') continue;
+    const possible = runStarts(rung, cards);
+    // A start that is no longer possible counts for nothing: the plan may have asked for fewer numbers then.
+    const last = random.int(3) === 0 ? rung.limit : possible[random.int(possible.length + 1)];
+    if (last !== undefined) starts.set(id, last);
+  }
+  return starts;
 }

@@ -1,0 +1,52 @@
+import type { RungEntry } from '../ladder/rung-table.ts';
+import { bestOf } from './choice-best.ts';
+import type { CardScores } from './choice-scores.ts';
+
+/** One card in so many may be a new one with a nought in it. */
+const NOUGHT_SHARE = 5;
+
+/**
+ * The never-asked facts that a part of `count` cards may bring, as places in `entries`; `seen` are those asked before.
+ *
+ * A new fact counts by the chance that the child does not know it, because never asked is not the same as not known; so many
+ * are let in, the most useful first, that these chances stay within `limit`, and always one. Where the asked ones do not fill the
+ * part, the surest new ones do. Facts with a nought are at most a fifth of the part while others are to be had.
+ */
+export function admitNew(
+  entries: readonly RungEntry[],
+  { recall, worth, isNew }: CardScores,
+  seen: readonly number[],
+  { count, limit }: { count: number; limit: number },
+): number[] {
+  const fresh: number[] = [];
+  for (let at = 0; at < entries.length; at += 1) if (isNew[at] === 1) fresh.push(at);
+  const needed = Math.min(fresh.length, count - seen.length);
+  const admitted: number[] = [];
+  if (fresh.length === 0 || (limit <= 0 && needed <= 0)) return admitted;
+
+  let noughts = Math.ceil(count / NOUGHT_SHARE);
+  const admit = (places: readonly number[], goesOn: (at: number) => boolean) => {
+    for (const at of places) {
+      const nought = entries[at]?.hasNought === true;
+      if ((nought && noughts === 0) || admitted.includes(at)) continue;
+      if (!goesOn(at)) return;
+      if (nought) noughts -= 1;
+      admitted.push(at);
+    }
+  };
+  let unknown = 0;
+  if (limit > 0) {
+    admit(bestOf(fresh, worth, count), (at) => {
+      unknown += 1 - (recall[at] ?? 0);
+      return admitted.length === 0 || unknown <= limit;
+    });
+  }
+  if (admitted.length < needed) {
+    const surest = bestOf(fresh, recall, fresh.length);
+    const isShort = () => admitted.length < needed;
+    admit(surest, isShort);
+    noughts = fresh.length;
+    admit(surest, isShort);
+  }
+  return admitted;
+}

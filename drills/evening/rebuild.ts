@@ -1,0 +1,26 @@
+import { MEMORY_MODEL } from '../memory/default-model.ts';
+import type { MemoryModel } from '../memory/model.ts';
+import { COMPOSER_VERSION, composeEvening, type EveningInput } from './compose.ts';
+import type { Drill } from './drill.ts';
+
+/**
+ * An evening of the past composed once more, as its composer did. `drill` is what was stored and `input` what it was made
+ * from; the variant is the stored one.
+ *
+ * Throws RangeError for a drill of a version that this release does not hold.
+ *
+ * @example
+ * rebuildEvening(drill, input); // equal to drill, where it was composed from input
+ */
+export function rebuildEvening(
+  { version, variant = 'full' }: Pick<Drill, 'version' | 'variant'>,
+  input: EveningInput,
+  model: MemoryModel = MEMORY_MODEL,
+): Drill {
+  if (version !== COMPOSER_VERSION) {
+    throw new RangeError(
+      `cannot rebuild a drill of version ${version}: this release holds version ${COMPOSER_VERSION} only; use the release that composed it`,
+    );
+  }
+  return composeEvening({ ...input, variant }, model);
+}
