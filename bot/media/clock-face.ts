@@ -14,23 +14,26 @@ export interface ClockFaceInput {
 /** Half-outline of a hand along its axis: distance from the centre and half-width, both in radii. */
 type HandOutline = readonly (readonly [along: number, halfWidth: number])[];
 
-// The long hand ends short of the numerals; the short hand differs in length, thickness and tip, so no colour is needed.
-// Neither has a tail: behind the centre a tail reads as a third hand.
+// The hands differ in length, thickness and tip, so no colour is needed. The long hand is narrow enough to lie on the short
+// one with both its edges in sight, and ends short of the numerals. Neither has a tail: behind the centre it reads as a third.
 const LONG_HAND: HandOutline = [
-  [0, 0.03],
-  [0.54, 0.028],
-  [0.605, 0.005],
+  [0, 0.026],
+  [0.52, 0.024],
+  [0.61, 0.004],
 ];
 const SHORT_HAND: HandOutline = [
-  [0, 0.06],
-  [0.25, 0.06],
-  [0.25, 0.125],
-  [0.415, 0.008],
+  [0, 0.09],
+  [0.32, 0.09],
+  [0.44, 0.012],
 ];
+/** Paper left free on either side of the long hand, in radii, so that it parts from the short one beneath it. */
+const HALO = 0.018;
 const NUMERALS_AT = 0.75;
 const NUMERAL_SIZE = 0.23;
 /** Below this radius, in CSS px, sixty minute marks run together: only the twelve hour marks are drawn. */
 const MINUTE_MARKS_FROM = 60;
+/** Below this radius, in CSS px, numerals cannot be read: the face goes without. */
+const NUMERALS_FROM = 32;
 
 /**
  * An analogue clock as SVG shapes. The short hand moves with the minutes; the hands never cover a numeral.
@@ -45,11 +48,11 @@ export function clockFace({ hour, minute, cx, cy, radius }: ClockFaceInput): str
   return [
     `<circle cx="${num(cx)}" cy="${num(cy)}" r="${num(radius - rim / 2)}" fill="${PALETTE.card}" stroke="${PALETTE.ink}" stroke-width="${num(rim)}"/>`,
     marks(place),
-    numerals(place),
-    hand(place, angles.minute, LONG_HAND, PALETTE.accent),
-    hand(place, angles.hour, SHORT_HAND, PALETTE.ink, radius * 0.05),
-    `<circle cx="${num(cx)}" cy="${num(cy)}" r="${num(radius * 0.085)}" fill="${PALETTE.ink}"/>`,
-    `<circle cx="${num(cx)}" cy="${num(cy)}" r="${num(radius * 0.028)}" fill="${PALETTE.card}"/>`,
+    radius < NUMERALS_FROM ? '' : numerals(place),
+    hand(place, angles.hour, SHORT_HAND, PALETTE.ink),
+    hand(place, angles.minute, LONG_HAND, PALETTE.accent, 2 * HALO * radius),
+    `<circle cx="${num(cx)}" cy="${num(cy)}" r="${num(radius * 0.1)}" fill="${PALETTE.ink}"/>`,
+    `<circle cx="${num(cx)}" cy="${num(cy)}" r="${num(radius * 0.03)}" fill="${PALETTE.card}"/>`,
   ].join('');
 }
 
@@ -95,7 +98,6 @@ function hand(place: Place, degrees: number, outline: HandOutline, fill: string,
   const right = outline.map(([along, half]) => point(place, degrees, along, half));
   const left = outline.map(([along, half]) => point(place, degrees, along, -half)).reverse();
   const path = `M${[...right, ...left].join('L')}Z`;
-  // The halo parts the hands where they overlap.
   const edge =
     halo === 0
       ? ''

@@ -10,10 +10,10 @@ import { PALETTE } from './palette.ts';
 import { rule, text } from './svg.ts';
 import { ENGLISH, type PictureWords } from './words.ts';
 
-export type { DigestRow, StrandScore } from './digest-row.ts';
+export type { DigestRow } from './digest-row.ts';
 
 /**
- * A class's week: 1 to 60 children, 1 to 7 days, 0 to 6 strands (0 when nobody practised). `footer` carries the caution about
+ * A class's week: 1 to 60 children, 1 to 7 days, 0 to 8 strands (0 when nobody practised). `footer` carries the caution about
  * small samples.
  */
 export interface DigestPictureInput {
@@ -38,7 +38,7 @@ export interface DigestPictureInput {
 export function digestPicture(input: DigestPictureInput): Drawing {
   requireCount('rows', input.rows.length, 1, 60);
   requireCount('days', input.dayLabels.length, 1, 7);
-  requireCount('strands', input.strandLabels.length, 0, 6);
+  requireCount('strands', input.strandLabels.length, 0, 8);
   const columns = digestColumns({
     numbers: input.rows.map(({ number }) => number),
     names: input.rows.map(({ name }) => drawable(name, '')),

@@ -3,13 +3,8 @@ import { type DigestColumns, ROW_TEXT, STRAND_WIDTH } from './digest-columns.ts'
 import { fitText } from './fit-text.ts';
 import { drawable } from './font.ts';
 import { PALETTE } from './palette.ts';
+import type { StrandScore } from './strand-score.ts';
 import { HALF_CAP, num, rule, text } from './svg.ts';
-
-/** Cards right and cards asked in one strand over the week. */
-export interface StrandScore {
-  readonly right: number;
-  readonly asked: number;
-}
 
 /** One child's week; `null` for a strand not asked, which is missing and never zero. */
 export interface DigestRow {

@@ -20,14 +20,20 @@ export function rgbKey(pixels: Uint8Array, offset: number): number {
  *
  * The commonest colour comes first; each next one is the colour whose pixels are worst served so far
  * (count times squared distance), which keeps flat colours exact and spreads the rest over soft edges.
- * Ties fall to the lower key, so equal pixels always give equal colours.
+ * Colours of `kept` that occur are chosen before all others. Ties fall to the lower key, so equal pixels always give
+ * equal colours.
  */
-export function chooseColours(pixels: Uint8Array, max: number): IndexedColours {
+export function chooseColours(
+  pixels: Uint8Array,
+  max: number,
+  kept: readonly Rgb[] = [],
+): IndexedColours {
   const counted = [...countColours(pixels)]
     .sort(([keyA, a], [keyB, b]) => b - a || keyA - keyB)
     .map(([key, count]) => ({ key, count, rgb: rgbOf(key), distance: Number.POSITIVE_INFINITY }));
   const colours: Rgb[] = [];
-  let next = counted[0];
+  const first = kept.flatMap((rgb) => counted.find((entry) => entry.key === keyOf(rgb)) ?? []);
+  let next = first.shift() ?? counted[0];
   while (next !== undefined && colours.length < max) {
     colours.push(next.rgb);
     let worst = 0;
@@ -39,7 +45,7 @@ export function chooseColours(pixels: Uint8Array, max: number): IndexedColours {
         worstServed = entry;
       }
     }
-    next = worstServed;
+    next = first.shift() ?? worstServed;
   }
   return {
     colours,
@@ -76,6 +82,10 @@ function nearestIndex(colours: readonly Rgb[], rgb: Rgb): number {
     }
   }
   return best;
+}
+
+function keyOf([red, green, blue]: Rgb): number {
+  return red | (green << 8) | (blue << 16);
 }
 
 function rgbOf(key: number): Rgb {

@@ -1,12 +1,12 @@
 import { crc32, deflateSync } from 'node:zlib';
-import { chooseColours, type IndexedColours, rgbKey } from './png-palette.ts';
+import { chooseColours, type IndexedColours, type Rgb, rgbKey } from './png-palette.ts';
 
 const SIGNATURE = [137, 80, 78, 71, 13, 10, 26, 10];
 const INDEXED = 3;
 
 /**
  * Writes RGBA pixels (rows from the top, alpha ignored) as an indexed PNG of at most `maxColours` colours (2 to 256).
- * Flat pictures come out at about a quarter of the bytes of a full-colour PNG. Equal pixels give equal bytes
+ * Colours of `kept` that occur stay exact. Flat pictures come out at about a quarter of the bytes of a full-colour PNG. Equal pixels give equal bytes
  * on the same Node release (the compressor is Node's own).
  *
  * @throws {RangeError} when the pixels do not fill width x height, or `maxColours` is out of range.
@@ -17,6 +17,7 @@ export function encodeIndexedPng(
   width: number,
   height: number,
   maxColours: number,
+  kept: readonly Rgb[] = [],
 ): Uint8Array {
   if (pixels.length !== width * height * 4 || width < 1 || height < 1) {
     throw new RangeError(`Got ${pixels.length} bytes for ${width} x ${height} pixels of 4 bytes.`);
@@ -24,7 +25,7 @@ export function encodeIndexedPng(
   if (!Number.isInteger(maxColours) || maxColours < 2 || maxColours > 256) {
     throw new RangeError(`Got ${maxColours} colours: a palette holds 2 to 256.`);
   }
-  const indexed = chooseColours(pixels, maxColours);
+  const indexed = chooseColours(pixels, maxColours, kept);
   const bits = bitsFor(indexed.colours.length);
   const header = Buffer.alloc(13);
   header.writeUInt32BE(width, 0);
@@ -35,7 +36,7 @@ export function encodeIndexedPng(
     Buffer.from(SIGNATURE),
     chunk('IHDR', header),
     chunk('PLTE', Buffer.from(indexed.colours.flat())),
-    chunk('IDAT', deflateSync(packRows(pixels, width, height, bits, indexed), { level: 8 })),
+    chunk('IDAT', deflateSync(packRows(pixels, width, height, bits, indexed), { level: 9 })),
     chunk('IEND', Buffer.alloc(0)),
   ]);
 }

@@ -4,7 +4,9 @@ import { measure } from './font.ts';
 import { type Stretch, sheetHeading } from './heading.ts';
 import { PALETTE } from './palette.ts';
 import { type SayAgainCard, sayAgainCards } from './say-again-cards.ts';
-import { box, num, rule, text } from './svg.ts';
+import { sheetFooter } from './sheet-footer.ts';
+import { requireScore } from './strand-score.ts';
+import { box, num, text } from './svg.ts';
 import { ENGLISH, type PictureWords } from './words.ts';
 
 /** One part of the evening. `asked` 0 means the part was not done: no score is drawn, only the note. */
@@ -46,14 +48,12 @@ export function resultCard(input: ResultCardInput): Drawing {
     y = drawn.bottom;
   }
   const again = sayAgainCards(input.sayAgain.slice(0, 3), words.sayAgain, y + 6);
-  const footer = footerLines(input.footer, again.bottom);
+  const footer = sheetFooter(input.footer, again.bottom);
   return drawingOf(PHONE_WIDTH, footer.bottom + MARGIN, body + again.svg + footer.svg);
 }
 
 function partScore(line: ResultLine, top: number, words: PictureWords): Stretch {
-  if (line.right < 0 || line.right > line.asked) {
-    throw new RangeError(`Got ${line.right} right of ${line.asked}: right is from 0 to asked.`);
-  }
+  requireScore(line);
   const score = line.asked === 0 ? '' : words.score(line.right, line.asked);
   const room = WIDTH - measure(score, 20, 700) - 12;
   const label = fitText(line.label, { maxWidth: room, size: 20, minSize: 16, weight: 400 });
@@ -93,18 +93,4 @@ function bar({ right, asked }: ResultLine, y: number): string {
       { fill: PALETTE.card, border: PALETTE.accent, borderWidth: 1.5 },
     ) + box({ ...area, width: (WIDTH * right) / asked }, { fill: PALETTE.accent })
   );
-}
-
-function footerLines(footer: string, top: number): Stretch {
-  const lines = wrapText(footer, WIDTH, 15, 400);
-  if (lines.length === 0) return { svg: '', bottom: top };
-  const svg = lines
-    .map((line, i) =>
-      text({ x: MARGIN, y: top + 30 + i * 22, size: 15, fill: PALETTE.softInk }, line),
-    )
-    .join('');
-  return {
-    svg: rule([MARGIN, top + 4], [PHONE_WIDTH - MARGIN, top + 4], PALETTE.line) + svg,
-    bottom: top + 14 + lines.length * 22,
-  };
 }

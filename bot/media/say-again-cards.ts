@@ -1,10 +1,12 @@
 import type { CardFace } from '../../drills/facts/card-face.ts';
 import { clockFace } from './clock-face.ts';
 import { MARGIN, PHONE_WIDTH } from './drawing.ts';
-import { fitTogether } from './fit-together.ts';
+import { faceLines } from './face-line.ts';
+import { type FittedFace, fitFace } from './fit-face.ts';
+import { fitFaces } from './fit-faces.ts';
 import type { Stretch } from './heading.ts';
 import { PALETTE } from './palette.ts';
-import { box, HALF_CAP, text } from './svg.ts';
+import { box, text } from './svg.ts';
 
 /** A card to say once more, with its answer. */
 export interface SayAgainCard {
@@ -16,6 +18,7 @@ const GAP = 10;
 const FACE_HEIGHT = 54;
 const CLOCK_HEIGHT = 108;
 const ANSWER_HEIGHT = 58;
+const LIMITS = { size: 26, phraseFrom: 18, wordFrom: 14, minSize: 11 };
 
 /** A heading and one row of cards, each face over its answer; nothing at all when there are no cards. */
 export function sayAgainCards(
@@ -26,13 +29,15 @@ export function sayAgainCards(
   if (cards.length === 0) return { svg: '', bottom: top };
   const columns = Math.max(2, cards.length);
   const width = (PHONE_WIDTH - 2 * MARGIN - (columns - 1) * GAP) / columns;
-  const room = { maxWidth: width - 16, oneLineFrom: 18, minSize: 14 };
-  const faces = fitTogether(
+  const room = { ...LIMITS, maxWidth: width - 10 };
+  const faces = fitFaces(
     cards.map(({ face }) => (face.kind === 'text' ? face.text : '')),
-    { ...room, size: 26 },
+    { ...room, maxHeight: FACE_HEIGHT - 4 },
   );
   // Each answer has a size of its own, so that a long time of day does not shrink the plain numbers beside it.
-  const answers = cards.map(({ answer }) => fitTogether([answer], { ...room, size: 26 }));
+  const answers = cards.map(({ answer }) =>
+    fitFace(answer, { ...room, maxHeight: ANSWER_HEIGHT - 4 }),
+  );
   const faceHeight = cards.some(({ face }) => face.kind === 'clock') ? CLOCK_HEIGHT : FACE_HEIGHT;
   const y = top + 38;
   const drawn = cards.map(({ face }, i) => {
@@ -53,20 +58,14 @@ export function sayAgainCards(
             cy: upper.y,
             radius: CLOCK_HEIGHT / 2 - 5.5,
           })
-        : centred(upper, faces.lines[i] ?? [], faces.size)) +
-      centred(lower, answers[i]?.lines[0] ?? [], answers[i]?.size ?? 0)
+        : setAt(upper, faces[i])) +
+      setAt(lower, answers[i])
     );
   });
   const title = text({ x: MARGIN, y: top + 22, size: 20, weight: 700 }, heading);
   return { svg: title + drawn.join(''), bottom: y + faceHeight + ANSWER_HEIGHT + 16 };
 }
 
-function centred(at: { x: number; y: number }, lines: readonly string[], size: number): string {
-  const leading = size * 1.15;
-  const first = at.y + size * HALF_CAP - ((lines.length - 1) * leading) / 2;
-  return lines
-    .map((line, i) =>
-      text({ x: at.x, y: first + i * leading, size, weight: 700, anchor: 'middle' }, line),
-    )
-    .join('');
+function setAt(at: { x: number; y: number }, face: FittedFace | undefined): string {
+  return face === undefined ? '' : faceLines({ ...at, size: face.size }, face.lines);
 }

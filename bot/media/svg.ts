@@ -2,7 +2,10 @@ import { type Weight, withoutMissingGlyphs } from './font.ts';
 import type { Colour } from './palette.ts';
 import { PALETTE } from './palette.ts';
 
-/** Where and how one line of text stands. `y` is the baseline; `anchor` says which part of the line `x` is. */
+/**
+ * Where and how one line of text stands. `y` is the baseline; `anchor` says which part of the line `x` is. A `turned` line is
+ * read upwards from that point.
+ */
 export interface TextStyle {
   readonly x: number;
   readonly y: number;
@@ -10,6 +13,7 @@ export interface TextStyle {
   readonly weight?: Weight;
   readonly fill?: Colour;
   readonly anchor?: 'start' | 'middle' | 'end';
+  readonly turned?: boolean;
 }
 
 /** How far, in em, the baseline lies below the middle of capitals and digits: half of Andika's cap height, 1485/2048. */
@@ -44,8 +48,9 @@ export function text(style: TextStyle, content: string): string {
   const line = withoutMissingGlyphs(content);
   if (line === '') return '';
   const { x, y, size, weight = 400, fill = PALETTE.ink, anchor = 'start' } = style;
+  const turn = style.turned ? ` transform="rotate(-90 ${num(x)} ${num(y)})"` : '';
   const escaped = line.replace(/[&<>"']/g, (mark) => ENTITIES[mark] ?? '');
-  return `<text x="${num(x)}" y="${num(y)}" font-size="${num(size)}" font-weight="${weight}" fill="${fill}" text-anchor="${anchor}">${escaped}</text>`;
+  return `<text x="${num(x)}" y="${num(y)}" font-size="${num(size)}" font-weight="${weight}" fill="${fill}" text-anchor="${anchor}"${turn}>${escaped}</text>`;
 }
 
 /** A filled rectangle with corner radius `r`, with an optional border drawn inside its edge. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { cardSheet } from '../../../bot/media/index.ts';
-import { clock, run, written } from './samples.ts';
+import { clock, LONG_WORDS, run, written } from './faces.ts';
 import { circles, textBoxes } from './text-boxes.ts';
 
 const contents = (input: Parameters<typeof cardSheet>[0]) =>
@@ -21,7 +21,8 @@ describe('cardSheet', () => {
       '2',
       'half of 14',
       '3',
-      '7 + ? = 10',
+      '7 +',
+      '= 10',
       '4',
     ]);
   });
@@ -42,6 +43,29 @@ describe('cardSheet', () => {
     const sizes = boxes.filter(({ content }) => /[+−]/.test(content)).map(({ size }) => size);
     expect(sizes).toHaveLength(4);
     expect(new Set(sizes).size).toBe(1);
+  });
+
+  it('gives long number words the whole width rather than cut one or set it small', () => {
+    for (const word of LONG_WORDS) {
+      const drawn = textBoxes(
+        cardSheet({ title: '', faces: run(1, 1, 5).map(() => written(word)) }),
+      );
+      const lines = drawn.filter(({ content }) => /\p{Letter}/u.test(content));
+      const letters = (text: string) => text.replace(/[\s-]/g, '');
+      expect(letters(lines.map(({ content }) => content).join(''))).toBe(letters(word.repeat(5)));
+      expect(Math.min(...lines.map(({ size }) => size))).toBeGreaterThanOrEqual(17);
+    }
+  });
+
+  it('does not let one long word make the sums beside it small', () => {
+    const alone = cardSheet({ title: '', faces: run(1, 1, 5).map(() => written('3 + 4')) });
+    const mixed = cardSheet({
+      title: '',
+      faces: [clock(3, 30), ...run(1, 1, 5).map(() => written('3 + 4')), written(LONG_WORDS[0])],
+    });
+    const size = (drawing: typeof alone) =>
+      textBoxes(drawing).find(({ content }) => content === '3 + 4')?.size;
+    expect(size(mixed)).toBe(size(alone));
   });
 
   it('draws a face for every clock, in three columns when there are more than six', () => {

@@ -2,10 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { clockFace } from '../../../bot/media/clock-face.ts';
 import { drawingOf } from '../../../bot/media/drawing.ts';
 import { type Raster, rasterise } from '../../../bot/media/painter.ts';
-import { isDark, ringPixels } from './clock-pixels.ts';
+import { apart, isDark, ringPixels } from './clock-pixels.ts';
 import { textBoxes } from './text-boxes.ts';
 
 const RADIUS = 50;
+/** Where the clock stands when it is drawn at twice its size. */
+const PLACE = { cx: 104, cy: 104, radius: 2 * RADIUS };
 const face = (hour: number, minute: number) =>
   drawingOf(104, 104, clockFace({ hour, minute, cx: 52, cy: 52, radius: RADIUS }));
 
@@ -13,8 +15,8 @@ const face = (hour: number, minute: number) =>
 function thickness(hour: number, minute: number, degrees: number): number {
   const raster = rasterise(face(hour, minute), 208);
   const [inner, outer] = [0.16, 0.24];
-  const dark = ringPixels(raster, 2 * 52, 2 * RADIUS, inner, outer).filter(
-    (pixel) => isDark(pixel) && Math.abs(((pixel.degrees - degrees + 540) % 360) - 180) < 30,
+  const dark = ringPixels(raster, PLACE, inner, outer).filter(
+    (pixel) => isDark(pixel) && apart(pixel.degrees, degrees) < 30,
   );
   return dark.length / ((outer - inner) * (2 * RADIUS) ** 2);
 }
@@ -36,11 +38,16 @@ describe('clockFace', () => {
     expect(thickness(3, 30, 105) / thickness(3, 30, 180)).toBeGreaterThan(1.6);
   });
 
-  it('tells the hands apart by length alone: past 0.43 of the radius only one is left', () => {
+  it('tells the hands apart by length alone: past 0.46 of the radius only one is left', () => {
     const raster = rasterise(face(9, 0), 208);
-    const beyond = ringPixels(raster, 104, 100, 0.43, 0.54).filter(isDark);
+    const beyond = ringPixels(raster, PLACE, 0.46, 0.55).filter(isDark);
     expect(beyond.length).toBeGreaterThan(20);
     expect(beyond.every(({ degrees }) => degrees < 20 || degrees > 340)).toBe(true);
+  });
+
+  it('leaves the numerals out where they would be too small to read', () => {
+    expect(clockFace({ hour: 3, minute: 30, cx: 30, cy: 30, radius: 31 })).not.toContain('<text');
+    expect(clockFace({ hour: 3, minute: 30, cx: 33, cy: 33, radius: 32 })).toContain('<text');
   });
 
   it('never lets a hand touch a numeral, at any minute', () => {

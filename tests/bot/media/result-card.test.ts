@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type ResultLine, resultCard } from '../../../bot/media/index.ts';
-import { clock, run, written } from './samples.ts';
+import { clockPhrase, isLanguage, LANGUAGES } from '../../../drills/index.ts';
+import { clock, LONG_WORDS, run, written } from './faces.ts';
 import { circles, rects, textBoxes } from './text-boxes.ts';
 
 const card = (line: ResultLine) =>
@@ -61,6 +62,19 @@ describe('resultCard', () => {
     const drawing = resultCard({ title: '', lines: [], sayAgain, footer: '' });
     expect(circles(drawing).some(({ r }) => r > 40)).toBe(true);
     expect(drawing.svg).toContain('half past three');
+  });
+
+  it('cuts no time of day and no number word to say again, in any language', () => {
+    const phrases = Object.keys(LANGUAGES)
+      .filter(isLanguage)
+      .flatMap((language) =>
+        run(0, 1, 144).map((i) => clockPhrase(Math.floor(i / 12) + 1, 5 * (i % 12), language)),
+      );
+    for (const phrase of new Set(phrases)) {
+      const cards = LONG_WORDS.slice(0, 3).map((word) => ({ face: written(word), answer: phrase }));
+      const drawing = resultCard({ title: '', lines: [], sayAgain: cards, footer: '' });
+      expect(drawing.svg, phrase).not.toContain('…');
+    }
   });
 
   it('has no heading for breakfast when there is nothing to say again', () => {

@@ -1,25 +1,16 @@
 import {
-  type CardSheetInput,
   cardSheet,
   type DayState,
   type DigestRow,
   type Drawing,
   digestPicture,
   resultCard,
+  runAnswerSheet,
   runSheet,
 } from '../../../bot/media/index.ts';
-
-type Face = CardSheetInput['faces'][number];
-
-/** A written card. */
-export const written = (text: string): Face => ({ kind: 'text', text });
-
-/** A clock card. */
-export const clock = (hour: number, minute: number): Face => ({ kind: 'clock', hour, minute });
-
-/** Numbers from `first` in steps. */
-export const run = (first: number, step: number, length: number): number[] =>
-  Array.from({ length }, (_, i) => first + step * i);
+import { CLASS_SAMPLES } from './class-samples.ts';
+import { clock, run, written } from './faces.ts';
+import { FRAME_SAMPLES } from './frame-samples.ts';
 
 const STATES: readonly DayState[] = ['practised', 'not_today', 'silent', 'unsent', 'none'];
 const NAMES = [
@@ -31,7 +22,16 @@ const NAMES = [
   'Otto 🦊',
   'שרה-לאה',
 ];
-const STRANDS = ['number bonds', 'take away', 'doubles', 'halves', 'clock', 'counting'];
+const STRANDS = [
+  'number words',
+  'number bonds',
+  'take away',
+  'doubles',
+  'halves',
+  'times tables',
+  'clock',
+  'counting',
+];
 
 /** A class's digest of any size, with every kind of mark and missing strands in it. */
 export function sampleDigest(children: number, days: number, strands: number): Drawing {
@@ -85,6 +85,14 @@ export const SAMPLES: Readonly<Record<string, Drawing>> = {
   'fives from 35': runSheet({ title: 'Counting in fives', numbers: run(35, 5, 15), limit: 200 }),
   'ones back from 131': runSheet({ title: LONG, numbers: run(131, -1, 20), limit: 200 }),
   'ones back to nought': runSheet({ title: '', numbers: run(20, -1, 21), limit: 20 }),
+  'tens in the hundreds': runSheet({ title: '', numbers: run(340, 10, 20), limit: 1000 }),
+  'fives, for the helper': runAnswerSheet({
+    title: 'Counting in fives',
+    numbers: run(35, 5, 15),
+    limit: 200,
+  }),
+  'hundreds from nought': runAnswerSheet({ title: '', numbers: run(0, 100, 11), limit: 1000 }),
+  'twenty-fives': runAnswerSheet({ title: LONG, numbers: run(25, 25, 20), limit: 1000 }),
   'one number': runSheet({ title: '', numbers: [7], limit: 100 }),
   'a result': resultCard({
     title: 'Wren, Tuesday',
@@ -105,5 +113,8 @@ export const SAMPLES: Readonly<Record<string, Drawing>> = {
   }),
   'the smallest digest': sampleDigest(1, 1, 1),
   'a class of twelve': sampleDigest(12, 5, 6),
+  'a class of thirty-six': sampleDigest(36, 5, 8),
   'a class of forty': sampleDigest(40, 7, 6),
+  ...FRAME_SAMPLES,
+  ...CLASS_SAMPLES,
 };

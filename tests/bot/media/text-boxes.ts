@@ -1,10 +1,11 @@
 import type { Drawing } from '../../../bot/media/drawing.ts';
 import { measure } from '../../../bot/media/font.ts';
 
-/** A line of text as drawn, with the box its capitals, digits and descenders take. */
+/** A line of text as drawn, with the box its capitals, digits and descenders take; `fill` is its colour. */
 export interface TextBox {
   readonly content: string;
   readonly size: number;
+  readonly fill: string;
   readonly left: number;
   readonly right: number;
   readonly top: number;
@@ -19,24 +20,27 @@ export interface Rect {
   readonly height: number;
 }
 
-/** Every line of text in a drawing, measured. */
+const CAPITALS = 0.74;
+const DESCENDERS = 0.2;
+
+/** Every line of text in a drawing, measured; a turned one is read upwards. */
 export function textBoxes({ svg }: Drawing): TextBox[] {
   const element =
-    /<text x="([^"]*)" y="([^"]*)" font-size="([^"]*)" font-weight="([^"]*)" fill="[^"]*" text-anchor="([^"]*)">([^<]*)<\/text>/g;
-  const boxes = [...svg.matchAll(element)].map(([, x, y, size, weight, anchor, escaped]) => {
-    const content = unescaped(escaped ?? '');
-    const width = measure(content, Number(size), weight === '700' ? 700 : 400);
-    const left = Number(x) - (anchor === 'end' ? width : anchor === 'middle' ? width / 2 : 0);
-    const em = Number(size);
-    const baseline = Number(y);
-    return {
-      content,
-      size: em,
-      left,
-      right: left + width,
-      top: baseline - 0.74 * em,
-      bottom: baseline + 0.2 * em,
-    };
+    /<text x="([^"]*)" y="([^"]*)" font-size="([^"]*)" font-weight="([^"]*)" fill="([^"]*)" text-anchor="([^"]*)"( transform="rotate\(-90 [^"]*")?>([^<]*)<\/text>/g;
+  const boxes = [...svg.matchAll(element)].map((found) => {
+    const [, x, y, em, weight, fill = '', anchor, turned, escaped = ''] = found;
+    const content = unescaped(escaped);
+    const size = Number(em);
+    const width = measure(content, size, weight === '700' ? 700 : 400);
+    const before = anchor === 'end' ? width : anchor === 'middle' ? width / 2 : 0;
+    const [up, down] = [CAPITALS * size, DESCENDERS * size];
+    const [startX, startY] = [Number(x), Number(y)];
+    const box =
+      turned === undefined
+        ? { left: startX - before, top: startY - up, width, height: up + down }
+        : { left: startX - up, top: startY + before - width, width: up + down, height: width };
+    const { left, top } = box;
+    return { content, size, fill, left, right: left + box.width, top, bottom: top + box.height };
   });
   const written = svg.split('<text ').length - 1;
   if (boxes.length !== written)

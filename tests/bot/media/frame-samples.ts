@@ -1,0 +1,52 @@
+import {
+  answerSheet,
+  cardFrame,
+  type Drawing,
+  endFrame,
+  readyFrame,
+} from '../../../bot/media/index.ts';
+import { clock, type Face, KINDS, LONG_WORDS, OVERLAPS, run, written } from './faces.ts';
+
+const frame = (face: Face, title = 'Counting back in ones within two hundred') =>
+  cardFrame({ face, position: 4, of: 15, title });
+
+const named = (entries: readonly (readonly [string, Drawing])[]): Record<string, Drawing> =>
+  Object.fromEntries(entries);
+
+const answered = (face: Face, answer: string) => ({ face, answer });
+
+const GAPS = run(1, 1, 15).map((n) => answered(written(`${n} + ? = 20`), String(20 - n)));
+const TIMES = OVERLAPS.map(([hour, minute], i) =>
+  answered(clock(hour, minute), i % 2 === 0 ? 'twenty-five to one' : 'fünf nach halb vier'),
+);
+const WORDS = LONG_WORDS.map((word) => answered(written(word), '777'));
+
+/** Frames of a clip and answer sheets, by name. */
+export const FRAME_SAMPLES: Readonly<Record<string, Drawing>> = {
+  ...named(Object.entries(KINDS).map(([kind, face]) => [`frame: ${kind}`, frame(face)])),
+  ...named(LONG_WORDS.map((word) => [`frame: ${word}`, frame(written(word))])),
+  ...named(
+    OVERLAPS.map(([hour, minute]) => [
+      `frame: clock ${hour}:${String(minute).padStart(2, '0')}`,
+      frame(clock(hour, minute), ''),
+    ]),
+  ),
+  'frame: nothing but letters': frame(written('w'.repeat(70)), 'x'.repeat(90)),
+  'the ready frame': readyFrame({
+    title: 'Counting back in ones within two hundred',
+    cards: 20,
+    seconds: 15,
+  }),
+  'the smallest ready frame': readyFrame({ title: '', cards: 1, seconds: 1 }),
+  'the end frame': endFrame(),
+  'answers to gaps': answerSheet({ title: 'Number bonds to 20', items: GAPS }),
+  'three answers': answerSheet({ title: '', items: GAPS.slice(0, 3) }),
+  'twenty answers': answerSheet({ title: 'Mixed', items: [...GAPS, ...WORDS] }),
+  'answers to clocks': answerSheet({ title: 'The clock', items: TIMES }),
+  'answers with small clocks': answerSheet({ title: 'The clock', items: TIMES, miniClocks: true }),
+  'a mixed answer sheet': answerSheet({
+    title: 'A bit of each',
+    items: [...GAPS.slice(0, 4), ...WORDS, ...TIMES.slice(0, 3)],
+    miniClocks: true,
+  }),
+};
