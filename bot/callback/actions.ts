@@ -41,16 +41,28 @@ export const ACTIONS = {
   book: { tag: 'bk', fields: { classId: id } },
   retireBook: { tag: 'xb', fields: { classId: id } },
   digestNow: { tag: 'di', fields: { classId: id } },
+  /** `paper` is a place in the list of papers. */
+  print: { tag: 'wp', fields: { classId: id, paper: int } },
+  printSlips: { tag: 'wj', fields: { classId: id, paper: int, slips: word } },
+  printCards: { tag: 'wc', fields: { classId: id, paper: int } },
+  printSheets: { tag: 'ws', fields: { classId: id, paper: int } },
+  printSquares: { tag: 'wq', fields: { classId: id, paper: int } },
   // A week plan.
   plan: { tag: 'pl', fields: { classId: id } },
   planPart: { tag: 'pp', fields: { classId: id, part: int } },
   planAdd: { tag: 'pa', fields: { classId: id } },
   planStrand: { tag: 'ps', fields: { classId: id, part: int, strand: word } },
+  /** `of` is which of the strand's steps: `usual`, `all`, or a group of counting runs. */
+  planSteps: { tag: 'pz', fields: { classId: id, part: int, strand: word, of: word, page: int } },
   planRung: { tag: 'pr', fields: { classId: id, part: int, rung: word } },
   planCards: { tag: 'pn', fields: { classId: id, part: int, cards: int } },
   planSeconds: { tag: 'pt', fields: { classId: id, part: int, seconds: int } },
   planRemove: { tag: 'px', fields: { classId: id, part: int, rung: word } },
   planUse: { tag: 'pu', fields: { classId: id } },
+  // The curriculum and grade that steps are sorted by.
+  curriculum: { tag: 'cu', fields: { classId: id } },
+  grades: { tag: 'gr', fields: { classId: id, curriculum: word } },
+  chooseGrade: { tag: 'cg', fields: { classId: id, curriculum: word, grade: word } },
 } as const satisfies Record<
   string,
   { tag: string; fields: Record<string, Field<string> | Field<number>> }

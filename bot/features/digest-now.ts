@@ -21,10 +21,10 @@ export async function sendDigest(
   await sendScreen(deps, chatId, { text: digest(schoolClass.title, summary), buttons: [] });
   if (summary.children.length === 0) return;
   await sendFile(deps, { chatId, schoolClass, event: 'digest_picture_failed' }, () =>
-    pictureFile(deps.painter, schoolClass.title, day, summary),
+    pictureFile(deps.painter, schoolClass, day, summary),
   );
   await sendFile(deps, { chatId, schoolClass, event: 'digest_table_failed' }, () =>
-    tableFile(day, summary),
+    tableFile(schoolClass, day, summary),
   );
 }
 

@@ -1,17 +1,7 @@
-import {
-  AppError,
-  childrenGivenSlips,
-  countSlips,
-  getClass,
-  keepSlips,
-  type ListedChild,
-  listChildren,
-  type TeacherScope,
-  writeSlips,
-} from '../../db/index.ts';
+import { AppError, countSlips, getClass, listChildren, type TeacherScope } from '../../db/index.ts';
 import { childrenScreen, makeLinksScreen, pickChildScreen } from '../screens/class-screens.ts';
 import type { Screen } from '../screens/screen.ts';
-import { LINKS_MADE } from '../texts/roster.ts';
+import { type SlipWish, sendFresh, withoutHelper } from './fresh-slips.ts';
 import { sendLinks } from './send-links.ts';
 import type { Tap, TapHandlers } from './tap.ts';
 import { turn } from './turn.ts';
@@ -28,7 +18,7 @@ export const linkTaps: TapHandlers<
     }),
   makeLinks: (tap, { classId, slips }) =>
     turn(tap, classId, async (scope) => {
-      await sendFresh(tap, scope, { children: await withoutHelper(tap, scope), slips });
+      await sendList(tap, scope, { children: await withoutHelper(tap, scope), slips });
       return readChildren(tap, scope);
     }),
   pickChild: (tap, { classId }) => turn(tap, classId, (scope) => readPick(tap, scope)),
@@ -37,54 +27,13 @@ export const linkTaps: TapHandlers<
       const listed = await listChildren(tap.deps.store, scope);
       const children = listed.filter((child) => child.number === number);
       if (children.length === 0) throw new AppError('not_found', 'child');
-      await sendFresh(tap, scope, { children, slips });
+      await sendList(tap, scope, { children, slips });
       return readPick(tap, scope);
     }),
 };
 
-/** The children to be given links by a tap, and how many slips the class was ever given when its button was shown. */
-interface LinkWish {
-  readonly children: readonly ListedChild[];
-  readonly slips: string;
-}
-
-/**
- * Sends new links to the children that were given none since the button was shown: a second list would kill the first, and
- * look the same.
- *
- * The slips of a message come into force after it is sent. One that surely did not arrive leaves the earlier links of its
- * children as they were, and the tap, handled again, makes new ones for these children alone.
- */
-async function sendFresh(tap: Tap, scope: TeacherScope, wish: LinkWish): Promise<void> {
-  const { deps, userId } = tap;
-  const waiting = await stillWithout(tap, scope, wish);
-  if (!waiting) return tap.answer(LINKS_MADE, 'alert');
-  await tap.answer();
-  const childIds = waiting.map((child) => child.id);
-  const written = await writeSlips(deps.store, scope, childIds);
-  await sendLinks(deps, userId, written, (slips) =>
-    keepSlips(deps.store, scope, { slips, now: deps.clock.now() }),
-  );
-}
-
-/** The children of a wish that were given no link since; null when all were. */
-async function stillWithout(
-  tap: Tap,
-  scope: TeacherScope,
-  wish: LinkWish,
-): Promise<readonly ListedChild[] | null> {
-  const { store } = tap.deps;
-  if (wish.slips === String(await countSlips(store, scope))) return wish.children;
-  const given = await childrenGivenSlips(store, scope, Number(wish.slips));
-  // Slips are never taken away, so a count that the class has not reached is forged.
-  if (given.size === 0) return null;
-  const waiting = wish.children.filter((child) => !given.has(child.id));
-  return waiting.length > 0 ? waiting : null;
-}
-
-async function withoutHelper(tap: Tap, scope: TeacherScope): Promise<ListedChild[]> {
-  const children = await listChildren(tap.deps.store, scope);
-  return children.filter((child) => child.helpers === 0);
+async function sendList(tap: Tap, scope: TeacherScope, wish: SlipWish): Promise<void> {
+  await sendFresh(tap, scope, wish, (slips, sent) => sendLinks(tap.deps, tap.userId, slips, sent));
 }
 
 async function readChildren(tap: Tap, scope: TeacherScope): Promise<Screen> {

@@ -1,9 +1,11 @@
 import type { Action, ActionKind } from '../callback/actions.ts';
 import { classTaps } from './class-taps.ts';
 import { eveningTaps } from './evening-taps.ts';
+import { gradeTaps } from './grade-taps.ts';
 import { joinTaps } from './join-taps.ts';
 import { linkTaps } from './link-taps.ts';
 import { planTaps } from './plan-taps.ts';
+import { printTaps } from './print-taps.ts';
 import type { Tap, TapHandlers } from './tap.ts';
 
 /** Every action has its handler here; the compiler says so when one is missing. */
@@ -13,6 +15,8 @@ const handlers: TapHandlers<ActionKind> = {
   ...classTaps,
   ...linkTaps,
   ...planTaps,
+  ...printTaps,
+  ...gradeTaps,
 };
 
 /** Hands a tap to its handler. */

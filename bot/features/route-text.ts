@@ -1,5 +1,7 @@
 import { findHelperByChat, findTeacherByChat, listFamilyChildren } from '../../db/index.ts';
+import { readCode } from '../input/written-code.ts';
 import { familyHelp, stranger } from '../texts/family.ts';
+import { mistypedCode } from '../texts/print.ts';
 import { teacherHelp } from '../texts/teacher.ts';
 import { classAnswer } from './class-answers.ts';
 import { showHome } from './class-home.ts';
@@ -34,6 +36,9 @@ export async function routeText(message: Typed): Promise<void> {
 }
 
 async function answer(message: Typed): Promise<void> {
+  const typed = readCode(message.text);
+  // Nothing else that somebody is asked for passes a code's check.
+  if (typed?.kind === 'code') return openCode(message, typed.code);
   const wish = await expected(message.deps, message.userId);
   switch (wish?.kind) {
     case 'new_title':
@@ -43,8 +48,14 @@ async function answer(message: Typed): Promise<void> {
     case 'class':
       return classAnswer(message, wish.data);
     default:
-      return help(message);
+      return typed ? message.reply(mistypedCode(typed.letters)) : help(message);
   }
+}
+
+/** A join code typed off paper does what its link does. */
+async function openCode(message: Typed, code: string): Promise<void> {
+  await fulfilled(message.deps, message.userId);
+  return startCommand(message, code);
 }
 
 async function classCommand(message: Typed): Promise<void> {

@@ -6,6 +6,7 @@ import {
   markReachable,
   readSlip,
 } from '../../db/index.ts';
+import { readCode } from '../input/written-code.ts';
 import { button } from '../screens/screen.ts';
 import { BUTTONS } from '../texts/buttons.ts';
 import * as texts from '../texts/family.ts';
@@ -22,7 +23,10 @@ export async function startCommand(message: Typed, payload: string): Promise<voi
   if (payload.startsWith(INVITE_PREFIX)) {
     return acceptInvite(message, payload.slice(INVITE_PREFIX.length));
   }
-  if (payload !== '') return showNotice(message, payload);
+  if (payload !== '') {
+    const typed = readCode(payload);
+    return showNotice(message, typed?.kind === 'code' ? typed.code : payload);
+  }
   return greet(message);
 }
 

@@ -24,6 +24,7 @@ export function homeScreen(input: Parameters<typeof texts.classHome>[0]): Screen
         button(BUTTONS.times, { kind: 'times', classId }),
         button(BUTTONS.digestNow, { kind: 'digestNow', classId }),
       ],
+      [button(BUTTONS.print, { kind: 'print', classId, paper: 0 })],
     ],
   };
 }

@@ -1,0 +1,152 @@
+import {
+  type Book,
+  getBook,
+  getPlans,
+  type IssuedSlip,
+  type ListedChild,
+  listBreaks,
+  localTimeAt,
+  readMemory,
+  type SchoolClass,
+  SLIP_LIMITS,
+  type Store,
+  type TeacherScope,
+} from '../../db/index.ts';
+import {
+  addDays,
+  composeEvening,
+  type Drill,
+  type FactId,
+  type FactMemory,
+  type Language,
+  type SchoolDay,
+  type WeekPlan,
+  weekdayOf,
+} from '../../drills/index.ts';
+import type { BotDeps } from '../deps.ts';
+import { writeCode } from '../input/written-code.ts';
+import {
+  answerPages,
+  cardPages,
+  classDrill,
+  drillCards,
+  drillTasks,
+  type Page,
+  type PaperSize,
+  type PracticeSheet,
+  practicePages,
+  printWeek,
+  slipPages,
+} from '../paper/index.ts';
+import { longDate, PAPER_WORDS } from '../texts/paper.ts';
+import { dayRange, shortDate } from '../texts/words.ts';
+
+/** What every paper about a class is made from. */
+export interface PaperOrder {
+  readonly schoolClass: SchoolClass;
+  readonly paper: PaperSize;
+  readonly today: SchoolDay;
+}
+
+/** The language on paper. A class has none of its own yet. */
+export const PAPER_LANGUAGE: Language = 'en';
+const WORDS = PAPER_WORDS[PAPER_LANGUAGE];
+
+/** The last day on which slips made now work from morning to night, in the class's own zone. */
+export function lastDayOfSlips({ zone }: SchoolClass, now: Date): SchoolDay {
+  const end = new Date(now.getTime() + SLIP_LIMITS.days * 86_400_000);
+  return addDays(localTimeAt(end, zone).day, -1);
+}
+
+/** Join slips as they were written. */
+export function slipPapers(
+  { schoolClass, paper }: PaperOrder,
+  slips: readonly IssuedSlip[],
+  { until, linkOf }: { readonly until: SchoolDay } & Pick<BotDeps, 'linkOf'>,
+): Page[] {
+  const { host, pathname } = new URL(linkOf(''));
+  return slipPages({
+    classTitle: schoolClass.title,
+    slips: slips.map(({ child: { number, nickname }, code }) => ({
+      number,
+      nickname,
+      link: linkOf(code),
+      code: writeCode(code),
+    })),
+    place: `${host}${pathname}`,
+    until: longDate(until, PAPER_LANGUAGE),
+    paper,
+    words: WORDS,
+  });
+}
+
+/** The cards of the plan in force, the same all week, with all answers at the end; null without a plan. */
+export async function cardPapers(
+  store: Store,
+  scope: TeacherScope,
+  order: PaperOrder,
+): Promise<Page[] | null> {
+  const { active } = await getPlans(store, scope);
+  if (!active) return null;
+  const { schoolClass, paper, today } = order;
+  const monday = addDays(today, 1 - weekdayOf(today));
+  const seed = `${schoolClass.id} ${monday} cards`;
+  const cards = drillCards(classDrill(active.plan, monday, seed), PAPER_LANGUAGE);
+  const right = shortDate(monday);
+  const answers = { title: schoolClass.title, right, cards, paper, words: WORDS };
+  return [...cardPages({ cards, paper }), ...answerPages(answers)];
+}
+
+/** Why there is no practice sheet. */
+export type NoSheets = 'no_plan' | 'no_days';
+
+/** A practice sheet for each child given, composed from the child's own past where there is one, and one without a name. */
+export async function sheetPapers(
+  store: Store,
+  scope: TeacherScope,
+  order: PaperOrder & { readonly children: readonly ListedChild[] },
+): Promise<Page[] | NoSheets> {
+  const { schoolClass, paper, today, children } = order;
+  const { active } = await getPlans(store, scope);
+  if (!active) return 'no_plan';
+  const breaks = await listBreaks(store, schoolClass.id, today);
+  const days = printWeek(today, { weekdays: schoolClass.weekdays, breaks });
+  const [first, last] = [days.at(0), days.at(-1)];
+  if (!first || !last) return 'no_days';
+  const sheets: PracticeSheet[] = [];
+  for (const child of children) {
+    const memory = await readMemory(store, child.id);
+    sheets.push({ child, days: paperDays(active.plan, days, child.id, memory) });
+  }
+  sheets.push({ child: null, days: paperDays(active.plan, days, schoolClass.id) });
+  const book: Book | null = await getBook(store, scope);
+  return practicePages({
+    sheets,
+    right: `${schoolClass.title} · ${dayRange(first, last)}`,
+    workbook: book?.title ?? null,
+    paper,
+    words: WORDS,
+  });
+}
+
+function paperDays(
+  plan: WeekPlan,
+  days: readonly SchoolDay[],
+  whose: string,
+  memory?: ReadonlyMap<FactId, FactMemory>,
+): PracticeSheet['days'] {
+  return days.map((day) => ({
+    label: shortDate(day),
+    tasks: drillTasks(drillFor(plan, day, `${whose} ${day} paper`, memory), PAPER_LANGUAGE),
+  }));
+}
+
+function drillFor(
+  plan: WeekPlan,
+  today: SchoolDay,
+  seed: string,
+  memory: ReadonlyMap<FactId, FactMemory> = new Map(),
+): Drill {
+  if (memory.size === 0) return classDrill(plan, today, seed);
+  return composeEvening({ plan, memory, lastStarts: new Map(), today, seed });
+}
