@@ -5,6 +5,7 @@ export * from './children/add-children.ts';
 export * from './children/list-children.ts';
 export * from './classes/breaks.ts';
 export * from './classes/check-class.ts';
+export type { ClassGrade } from './classes/class-grade.ts';
 export * from './classes/class-limits.ts';
 export * from './classes/create-class.ts';
 export * from './classes/get-class.ts';

@@ -30,7 +30,7 @@ export function pictureOf(painter: Painter, drawing: Drawing, pixels = PIXELS): 
 export function partPicture(painter: Painter, part: DrillPart): Picture {
   const title = rungTitle(part.rung);
   if (part.kind === 'facts') {
-    return pictureOf(painter, cardSheet({ title, faces: part.cards.map(faceOf) }));
+    return pictureOf(painter, cardSheet({ title, faces: part.cards.map((fact) => faceOf(fact)) }));
   }
   const rung = rungById(part.rung);
   const numbers = runNumbers(part);

@@ -70,10 +70,8 @@ async function prepareDigest(deps: BotDeps, delivery: Delivery): Promise<Parcel 
   if (summary.children.length === 0) return null;
   const file =
     delivery.kind === 'digest_table'
-      ? tableFile(day, summary)
-      : drawOrNull(deps, schoolClass, () =>
-          pictureFile(deps.painter, schoolClass.title, day, summary),
-        );
+      ? tableFile(schoolClass, day, summary)
+      : drawOrNull(deps, schoolClass, () => pictureFile(deps.painter, schoolClass, day, summary));
   if (!file) return null;
   return parcel(() => sendFile(deps.api, chatId, file));
 }

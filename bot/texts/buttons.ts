@@ -26,6 +26,11 @@ export const BUTTONS = {
   zone: 'Time zone',
   classTitle: 'Title',
   digestNow: 'Digest so far',
+  print: 'Print',
+  printSlips: 'Join slips',
+  printCards: 'Cards of this week',
+  printSheets: 'Practice sheets',
+  printSquares: 'Number squares',
   addChildren: 'Add children',
   missingLinks: 'Links for those not joined',
   makeLinks: 'Make new links',
@@ -38,6 +43,12 @@ export const BUTTONS = {
   removePart: 'Remove this part',
   changeRung: 'Practise something else',
   allStrands: 'All strands',
+  allSteps: 'All steps',
+  usualSteps: 'Usual steps',
+  easier: 'Easier steps',
+  harder: 'Harder steps',
+  noCurriculum: 'No curriculum',
+  otherCurriculum: 'Another curriculum',
 } as const;
 
 /** A time that can be changed: `Drill 17:30`. */
@@ -48,6 +59,19 @@ export function timeButton(what: 'evening' | 'nudge' | 'digest', time: string): 
 /** One of several choices. A chosen one carries a tick, not a colour. */
 export function choiceButton(label: string, chosen: boolean): string {
   return chosen ? `✓ ${label}` : label;
+}
+
+/** Before whatever is usual in a class's grade: a sign, not a colour. */
+export const USUAL_SIGN = '●';
+
+/** Something that is usual in a class's grade or not: `● number bonds`. */
+export function usualButton(label: string, isUsual: boolean): string {
+  return isUsual ? `${USUAL_SIGN} ${label}` : label;
+}
+
+/** The grade that steps are sorted by, which can be changed; null while none is chosen. */
+export function gradeButton(grade: string | null): string {
+  return `Usual steps: ${grade ?? 'choose a grade'}`;
 }
 
 /** A weekday the digest may come on: `Digest ✓ Fri`. */

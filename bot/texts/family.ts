@@ -63,7 +63,7 @@ export function stranger(): Text {
   return lines(
     bold('Hello.'),
     'This bot brings a few minutes of mental maths to children of classes that use it.',
-    'Helpers: open the join link from your class teacher. Teachers: ask the person who runs this bot for an invitation.',
+    'Helpers: open the join link from your class teacher, or send me the code on your join slip. Teachers: ask the person who runs this bot for an invitation.',
   );
 }
 

@@ -115,7 +115,10 @@ describe('a week in which nobody practised', () => {
     await stage.world.goTo(FRIDAY.digest);
     const chat = await stage.world.client.chat(stage.school.teacher);
     const files = chat.flatMap((message) => message.document?.fileName ?? []);
-    expect(files.sort()).toEqual(['digest-2026-09-18.csv', 'digest-2026-09-18.png']);
+    expect(files.sort()).toEqual([
+      'digest-kingfisher-class-harbour-lane-school-2026-09-18.csv',
+      'digest-kingfisher-class-harbour-lane-school-2026-09-18.png',
+    ]);
     expect(stage.events()).toEqual([]);
   });
 });

@@ -160,8 +160,8 @@ describe('a message whose reply may have arrived', () => {
     await outlast(stage.world);
     const chat = await teacher.chat();
     expect(chat.flatMap((message) => message.document?.fileName ?? []).sort()).toEqual([
-      'digest-2026-09-18.csv',
-      'digest-2026-09-18.png',
+      'digest-kingfisher-class-harbour-lane-school-2026-09-18.csv',
+      'digest-kingfisher-class-harbour-lane-school-2026-09-18.png',
     ]);
     expect(await teacher.messagesWith('practised on')).toHaveLength(1);
     expect(failures()).toEqual([]);

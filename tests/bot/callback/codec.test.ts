@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { ACTIONS, type Action, RETIRED_TAGS } from '../../../bot/callback/actions.ts';
 import { MAX_BYTES, pack, unpack } from '../../../bot/callback/codec.ts';
-import { PLAN_LIMITS, RUNGS, STRANDS } from '../../../drills/index.ts';
+import { runGroups } from '../../../bot/screens/run-groups.ts';
+import { PLAN_LIMITS, PROFILES, RUNGS, STRANDS } from '../../../drills/index.ts';
 import { anyAction } from '../support/any-action.ts';
 
 const evening = '019a0000-0000-7000-8000-000000000001';
@@ -33,6 +34,7 @@ describe('a button', () => {
 
   it('has room for the longest values there are', () => {
     const at = { classId, part: PLAN_LIMITS.parts.max };
+    const counting = { strand: 'counting', page: 9999 };
     const longest: Action[] = [
       { kind: 'agree', code: 'A'.repeat(22) },
       { kind: 'toggle', evening, part: 5, card: PLAN_LIMITS.cards.max - 1, missed: 1 },
@@ -45,6 +47,12 @@ describe('a button', () => {
       { kind: 'planSeconds', ...at, seconds: PLAN_LIMITS.seconds.max },
       ...RUNGS.map(({ id }) => ({ kind: 'planRung', ...at, rung: id }) as const),
       ...STRANDS.map((strand) => ({ kind: 'planStrand', ...at, strand }) as const),
+      ...runGroups().map(({ id }) => ({ kind: 'planSteps', ...at, ...counting, of: id }) as const),
+      ...PROFILES.flatMap(({ id, grades }) =>
+        ['none', ...grades.map((grade) => grade.id)].map(
+          (grade) => ({ kind: 'chooseGrade', classId, curriculum: id, grade }) as const,
+        ),
+      ),
     ];
     for (const action of longest) expect(unpack(pack(action))).toEqual(action);
   });

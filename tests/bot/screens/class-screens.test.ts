@@ -25,6 +25,7 @@ describe('a class’s home', () => {
       'breaks',
       'times',
       'digestNow',
+      'print',
     ]);
   });
 

@@ -12,7 +12,7 @@ describe('the message of another helper', () => {
   it('says that somebody is marking, with what is marked, and lets them go on', () => {
     const screen = other(view({ started: true, results: [scored(bonds), null, null] }));
     expect(screen.text.text).toBe(
-      'Wren · Tuesday\nAnother helper is marking this just now.\nbonds to 10: 4 of 4, first time at this',
+      'Wren · Tuesday\nAnother helper is marking this just now.\nadding within 10: 4 of 4, first time at this',
     );
     expect(kindsOf(screen)).toEqual(['Continue here: start']);
   });

@@ -178,7 +178,7 @@ describe('changing a mark', () => {
       { kind: 'fixPages', evening: EVENING_ID },
       { kind: 'start', evening: EVENING_ID },
     ]);
-    expect(labelsOf(screen)).toEqual([['bonds to 10'], ['Pebble Path'], ['Back']]);
+    expect(labelsOf(screen)).toEqual([['adding within 10'], ['Pebble Path'], ['Back']]);
   });
 
   it('offers no pages without a workbook', () => {

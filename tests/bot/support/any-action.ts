@@ -1,23 +1,30 @@
 import fc from 'fast-check';
 import { ACTIONS, type Action } from '../../../bot/callback/actions.ts';
-import { type Field, id, int } from '../../../bot/callback/fields.ts';
+import { type Field, id, int, word } from '../../../bot/callback/fields.ts';
 
 const anyUuid = fc.uuid();
 const anyCount = fc.integer({ min: 0, max: 9999 });
-/** Join codes, rung ids and dates; 22 characters is the longest a button carries beside a uuid. */
+/** Join codes, rung ids and dates; beside a uuid a button carries one word of 22 characters, or two of 11. */
 const anyWord = fc.stringMatching(/^[A-Za-z0-9_.-]{1,22}$/);
+const anyShortWord = fc.stringMatching(/^[A-Za-z0-9_.-]{1,11}$/);
 
 /** Any action a button can ask for. */
 export const anyAction: fc.Arbitrary<Action> = fc.oneof(
   ...Object.entries(ACTIONS).map(([kind, { fields }]) => {
     const values: Record<string, fc.Arbitrary<string | number>> = {};
-    for (const [name, field] of Object.entries(fields)) values[name] = anyValue(field);
+    const words = Object.values(fields).filter((field) => field === word).length;
+    for (const [name, field] of Object.entries(fields)) {
+      values[name] = anyValue(field, words > 1 ? anyShortWord : anyWord);
+    }
     // The table that the type is derived from says which values each kind takes.
     return fc.record(values).map((rest) => ({ kind, ...rest }) as Action);
   }),
 );
 
-function anyValue(field: Field<string> | Field<number>): fc.Arbitrary<string | number> {
+function anyValue(
+  field: Field<string> | Field<number>,
+  anyText: fc.Arbitrary<string>,
+): fc.Arbitrary<string | number> {
   if (field === id) return anyUuid;
-  return field === int ? anyCount : anyWord;
+  return field === int ? anyCount : anyText;
 }

@@ -24,6 +24,8 @@ export const kingfisher: SchoolClass = {
   digestWeekday: 5,
   digestTime: storedTime('20:00'),
   digestSince: new Date('2026-09-01T08:00:00Z'),
+  curriculum: 'own',
+  grade: null,
 };
 
 /** A child of the class list. */
@@ -59,6 +61,7 @@ export function practised(day: SchoolDay, change: Partial<EveningRecord> = {}): 
       { fact: 'add:3+4', right: false },
       { fact: 'clock:0330', right: false },
     ],
+    runs: [],
     pages: 2,
     ...change,
   };
@@ -75,11 +78,36 @@ export function week(number: number, nickname: string, change: Partial<ChildWeek
     reachable: true,
     silentRun: 0,
     evenings: WEEK.map((day) => practised(day)),
+    earlier: [],
+    memory: new Map(),
     ...change,
   };
 }
 
 /** The digest's numbers for these children. */
 export function summaryOf(children: readonly ChildWeek[], days = WEEK): WeekSummary {
-  return summariseWeek({ days, children });
+  return summariseWeek({ days, today: storedDay('2026-09-18'), children });
+}
+
+/**
+ * A week that holds every proposal: all four children of the smaller group need more time with sums, everybody is ready in
+ * halves, nobody in clock, and two tried a count. The first child of the class is called as said.
+ */
+export function splitWeek(nickname: string): WeekSummary {
+  const scores = (number: number): EveningRecord['parts'] => [
+    { strand: 'bonds', rung: 'bonds.to10', right: number <= 4 ? 3 : 10, asked: 10 },
+    { strand: 'halves', rung: 'halves.to20', right: 10, asked: 10 },
+    { strand: 'clock', rung: 'clock.half', right: 8, asked: 10 },
+    ...(number <= 2
+      ? [{ strand: 'counting', rung: 'counting.fives', right: 9, asked: 10 } as const]
+      : []),
+  ];
+  const runs = [{ start: 20, step: 5, length: 10, said: 9 }];
+  const children = Array.from({ length: 10 }, (_, at) => {
+    const parts = scores(at + 1);
+    return week(at + 1, at === 0 ? nickname : `Wren ${at + 1}`, {
+      evenings: WEEK.map((day) => practised(day, { parts, runs: at < 2 ? runs : [] })),
+    });
+  });
+  return summaryOf(children);
 }

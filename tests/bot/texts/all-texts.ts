@@ -1,17 +1,31 @@
+import { usualGrades, usualSteps } from '../../../bot/screens/usual-steps.ts';
 import * as buttons from '../../../bot/texts/buttons.ts';
 import * as digests from '../../../bot/texts/digest.ts';
+import * as digestAdvice from '../../../bot/texts/digest-advice.ts';
+import * as digestTables from '../../../bot/texts/digest-table.ts';
 import * as errors from '../../../bot/texts/errors.ts';
 import * as evenings from '../../../bot/texts/evening.ts';
 import * as families from '../../../bot/texts/family.ts';
 import * as general from '../../../bot/texts/general.ts';
+import * as grades from '../../../bot/texts/grades.ts';
 import * as plans from '../../../bot/texts/plan.ts';
+import * as prints from '../../../bot/texts/print.ts';
 import * as rosters from '../../../bot/texts/roster.ts';
+import * as steps from '../../../bot/texts/steps.ts';
 import * as teachers from '../../../bot/texts/teacher.ts';
 import type { Text } from '../../../bot/texts/words.ts';
 import { AppError, type OpenSlip, storedDay } from '../../../db/index.ts';
-import { type PlanPart, RUNGS, STRANDS } from '../../../drills/index.ts';
+import { type PlanPart, PROFILES, RUNGS, type RungId, STRANDS } from '../../../drills/index.ts';
 import { bonds, clocks, finished, fives, gaps, scored, view } from '../support/evening.ts';
-import { family, kingfisher, listed, summaryOf, WEEK, week } from '../support/kingfisher.ts';
+import {
+  family,
+  kingfisher,
+  listed,
+  splitWeek,
+  summaryOf,
+  WEEK,
+  week,
+} from '../support/kingfisher.ts';
 
 /** A nickname with everything that can go wrong: an emoji of three code points, then letters from right to left. */
 export const NICKNAME = '👩‍🚀 שרה';
@@ -19,12 +33,17 @@ export const NICKNAME = '👩‍🚀 שרה';
 export const MODULES: Readonly<Record<string, unknown>>[] = [
   buttons,
   digests,
+  digestAdvice,
+  digestTables,
   errors,
   evenings,
   families,
   general,
+  grades,
   plans,
+  prints,
   rosters,
+  steps,
   teachers,
 ];
 
@@ -93,21 +112,60 @@ const FAMILY_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   staying: [families.staying()],
 };
 
+const GRADED = PROFILES.flatMap(({ id, grades: named }) =>
+  named.map((grade) => ({ ...titled, curriculum: id, grade: grade.id })),
+);
+const LEGENDS = [
+  { grade: null, isSeen: false },
+  { grade: 'Year 2, England', isSeen: true },
+  { grade: 'Year 2, England', isSeen: false },
+];
+const runs = RUNGS.filter((rung) => rung.kind === 'run');
+
+/** What every grade of every curriculum says of a step, and none. */
+function everyBasis(rung: RungId): plans.Basis[] {
+  return [titled, ...GRADED].map((schoolClass) => ({
+    grade: grades.gradeName(schoolClass),
+    statement: usualSteps(schoolClass).get(rung) ?? null,
+    usualIn: usualGrades(schoolClass, rung),
+  }));
+}
+
 const PLAN_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   planLine: parts.map(plans.planLine),
   planScreen: [
     plans.planScreen(titled, { parts: parts.slice(0, 6) }, true),
     plans.planScreen(titled, { parts: [] }, false),
   ],
-  planPartScreen: RUNGS.map((rung) =>
-    plans.planPartScreen({ rung: rung.id, cards: 3, seconds: 2 }, rung),
+  partLabel: parts.map(plans.partLabel),
+  planPartScreen: RUNGS.flatMap((rung) =>
+    everyBasis(rung.id).map((basis) =>
+      plans.planPartScreen({ rung: rung.id, cards: 3, seconds: 2 }, rung, basis),
+    ),
   ),
-  chooseStrand: [plans.chooseStrand()],
-  chooseRung: [plans.chooseRung()],
   planInUse: [plans.planInUse()],
   planProblem: (
     ['unknown_rung', 'cards', 'seconds', 'empty', 'too_many_parts', 'same_rung_twice'] as const
   ).map((kind) => plans.planProblem({ kind, part: 0, value: '7', min: 1, max: 6 })),
+};
+
+const GRADE_TEXTS: Readonly<Record<string, readonly Said[]>> = {
+  gradeName: [...GRADED, titled].map(grades.gradeName),
+  chooseCurriculum: [...GRADED, titled].map(grades.chooseCurriculum),
+  chooseGrade: PROFILES.map(grades.chooseGrade),
+};
+
+const STEP_TEXTS: Readonly<Record<string, readonly Said[]>> = {
+  chooseStrand: [null, 'Year 2, England'].map(steps.chooseStrand),
+  chooseStep: STRANDS.flatMap((strand) =>
+    LEGENDS.flatMap((legend) => [1, 3].map((pages) => steps.chooseStep(strand, legend, 0, pages))),
+  ),
+  chooseGroup: LEGENDS.map(steps.chooseGroup),
+  chooseLimit: runs.flatMap((run) => LEGENDS.map((legend) => steps.chooseLimit(run, legend))),
+  stepLabel: RUNGS.map(steps.stepLabel),
+  wholeStepLabel: RUNGS.map(steps.wholeStepLabel),
+  groupLabel: runs.map(steps.groupLabel),
+  limitLabel: runs.map(steps.limitLabel),
 };
 
 const TEACHER_TEXTS: Readonly<Record<string, readonly Said[]>> = {
@@ -160,14 +218,52 @@ const TEACHER_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   classMade: [teachers.classMade()],
 };
 
+const PRINT_TEXTS: Readonly<Record<string, readonly Said[]>> = {
+  paperName: (['a4', 'letter'] as const).map(prints.paperName),
+  printScreen: [0, 1, 12].map((number) =>
+    prints.printScreen(titled, { missing: number, offline: number }),
+  ),
+  slipsSent: [1, 12].map((children) => prints.slipsSent(children, storedDay('2026-11-12'))),
+  cardsSent: [prints.cardsSent()],
+  sheetsSent: [0, 1, 12].map(prints.sheetsSent),
+  squaresSent: [prints.squaresSent()],
+  mistypedCode: [27, 28].map(prints.mistypedCode),
+};
+
 const BUTTON_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   timeButton: (['evening', 'nudge', 'digest'] as const).map((what) =>
     buttons.timeButton(what, '17:30'),
   ),
   choiceButton: [true, false].map((chosen) => buttons.choiceButton('Mon', chosen)),
+  usualButton: [true, false].map((isUsual) => buttons.usualButton('doubles', isUsual)),
+  gradeButton: ['Year 2, England', null].map(buttons.gradeButton),
   digestDayButton: [true, false].map((chosen) => buttons.digestDayButton('Mon', chosen)),
   amountButton: [-5, -1, 1, 5].map((by) => buttons.amountButton(by, 'cards')),
   secondsButton: ([-1, 1] as const).map(buttons.secondsButton),
+};
+
+const split = splitWeek(NICKNAME);
+const strands = [
+  { strand: 'halves', right: 80, asked: 90, rose: 9, slipped: 2 },
+  { strand: 'clock', right: 80, asked: 90, rose: 0, slipped: 1 },
+] as const;
+
+const DIGEST_TEXTS: Readonly<Record<string, readonly Said[]>> = {
+  tableHeader: digestTables.tableHeader(WEEK, STRANDS),
+  growthWords: (['rising', 'steady', 'falling', 'too_little'] as const).map((trend) =>
+    digestTables.growthWords({ trend, evenings: 1, aWeek: null }),
+  ),
+  readyLines: [[], split.rungs].flatMap(digestAdvice.readyLines),
+  rungLines: digestAdvice.rungLines(split.rungs),
+  growthLine: [digestAdvice.growthLine([]), digestAdvice.growthLine(strands)],
+  digest: [
+    digests.digest(titled.title, split),
+    digests.digest(titled.title, summaryOf([week(1, NICKNAME), week(2, 'Otto')])),
+    digests.digest(titled.title, summaryOf([week(1, 'Otto', { joined: false, evenings: [] })])),
+    digests.digest(titled.title, summaryOf([week(1, 'Otto', { joined: false, left: true })])),
+    digests.digest(titled.title, summaryOf([week(1, 'Otto', { evenings: [] })], WEEK.slice(0, 2))),
+    digests.digest(titled.title, summaryOf([], [])),
+  ],
 };
 
 /** What every function that makes words says, by the function's name. */
@@ -176,15 +272,12 @@ export const ALL_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   ...EVENING_TEXTS,
   ...FAMILY_TEXTS,
   ...PLAN_TEXTS,
+  ...PRINT_TEXTS,
+  ...GRADE_TEXTS,
+  ...STEP_TEXTS,
   ...TEACHER_TEXTS,
   errorText: [errors.errorText(new AppError('invalid', 'title'))],
   noFiles: [general.noFiles()],
   privateOnly: [general.privateOnly()],
-  tableHeader: digests.tableHeader(WEEK, STRANDS),
-  digest: [
-    digests.digest(titled.title, summaryOf([week(1, NICKNAME), week(2, 'Otto')])),
-    digests.digest(titled.title, summaryOf([week(1, 'Otto', { joined: false, evenings: [] })])),
-    digests.digest(titled.title, summaryOf([week(1, 'Otto', { evenings: [] })], WEEK.slice(0, 2))),
-    digests.digest(titled.title, summaryOf([], [])),
-  ],
+  ...DIGEST_TEXTS,
 };

@@ -16,7 +16,7 @@ import {
 describe('the message of an evening', () => {
   it('says who, when, how long, what, and which pages', () => {
     expect(texts.offer(view()).text).toBe(
-      'Wren · Tuesday\nAbout 3 minutes: bonds to 10, clock (half past) and counting in fives to 200.\nThen Pebble Path, pages 14 and 15.',
+      'Wren · Tuesday\nAbout 3 minutes: adding within 10, clock (half past) and counting in fives to 200.\nThen Pebble Path, pages 14 and 15.',
     );
   });
 
@@ -26,7 +26,7 @@ describe('the message of an evening', () => {
 
   it('names a rung once, even when two parts practise it', () => {
     const drill = { version: 1, parts: [bonds, bonds] } as const;
-    expect(texts.offer(view({ drill })).text).toContain(': bonds to 10.');
+    expect(texts.offer(view({ drill })).text).toContain(': adding within 10.');
   });
 
   it('names the weekday of its own day, whatever day it is read on', () => {
@@ -45,14 +45,14 @@ describe('the message of an evening', () => {
 describe('a part', () => {
   it('says its place, its pace, and no hurry', () => {
     expect(texts.partTask(view({ started: true }), 0).text).toBe(
-      'Wren · Tuesday\nPart 1 of 3: bonds to 10\nSay each answer aloud, about 3 seconds a card. No rush.',
+      'Wren · Tuesday\nPart 1 of 3: adding within 10\nSay each answer aloud, about 3 seconds a card. No rush.',
     );
   });
 
   it('tells how the one before it went', () => {
     const { text } = texts.partTask(view({ results: [scored(bonds), null, null] }), 1);
     expect(text).toContain(
-      'bonds to 10: 4 of 4, first time at this\nPart 2 of 3: clock (half past)',
+      'adding within 10: 4 of 4, first time at this\nPart 2 of 3: clock (half past)',
     );
   });
 
@@ -128,7 +128,7 @@ describe('a score beside the own best', () => {
 describe('the end of an evening', () => {
   it('has a line for each part and the pages', () => {
     expect(texts.result(finished()).text.split('\n').slice(1, -1)).toEqual([
-      'bonds to 10: 4 of 4, first time at this',
+      'adding within 10: 4 of 4, first time at this',
       'clock (half past): 3 of 3, first time at this',
       'counting in fives to 200: 4 of 4, first time at this',
       'Pebble Path: 2 pages done',
@@ -159,7 +159,7 @@ describe('the end of an evening', () => {
   it('of a day that is over shows what was marked and how to go on', () => {
     const { text } = texts.closed(view({ results: [scored(bonds), null, null] }));
     expect(text).toBe(
-      'Wren · Tuesday\nbonds to 10: 4 of 4, first time at this\nThis day is over and its drill is closed. Send /today for today’s.',
+      'Wren · Tuesday\nadding within 10: 4 of 4, first time at this\nThis day is over and its drill is closed. Send /today for today’s.',
     );
   });
 });

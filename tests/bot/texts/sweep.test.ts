@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { BUTTONS } from '../../../bot/texts/buttons.ts';
-import { DAY_WORDS } from '../../../bot/texts/digest.ts';
+import { DAY_WORDS } from '../../../bot/texts/digest-table.ts';
 import { ALL_TEXTS, MODULES } from './all-texts.ts';
 
 const said = Object.entries(ALL_TEXTS).map(([name, texts]) => ({ name, texts }));

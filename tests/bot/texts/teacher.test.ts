@@ -96,10 +96,11 @@ describe('what a teacher sees', () => {
   it('tells a step’s usual size with its nouns', () => {
     const rung = rungById('counting.fives');
     if (!rung) throw new Error('counting.fives is a rung');
-    const { text } = planPartScreen({ rung: rung.id, cards: 8, seconds: 4 }, rung);
+    const basis = { grade: null, statement: null, usualIn: [] };
+    const { text } = planPartScreen({ rung: rung.id, cards: 8, seconds: 4 }, rung, basis);
     expect(text.split('\n').slice(0, 2)).toEqual([
       'counting in fives to 200: 8 numbers, 4 s each',
-      'Usual: 10 numbers, 3 s each.',
+      'Usual size: 10 numbers, 3 s each.',
     ]);
   });
 });
