@@ -12,7 +12,7 @@ export interface FileIdParts {
   readonly botTag: string;
 }
 
-const ID = /^(Photo|Document|Voice)\|([\w-]{15})\|(full|small)\|([0-9a-f]{12})$/;
+const ID = /^(Photo|Document|Video|Voice)\|([\w-]{15})\|(full|small)\|([0-9a-f]{12})$/;
 
 /** A short mark of the bot a file id belongs to; the token cannot be got back from it. */
 export function botTag(token: string): string {
@@ -27,6 +27,7 @@ export function writeFileId({ fileClass, uniqueId, variant, botTag: tag }: FileI
 const CLASSES: Readonly<Record<string, FileClass>> = {
   Photo: 'Photo',
   Document: 'Document',
+  Video: 'Video',
   Voice: 'Voice',
 };
 

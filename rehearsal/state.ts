@@ -28,9 +28,9 @@ export interface Button {
 }
 
 /** A file's class decides which methods may send it again. */
-export type FileClass = 'Photo' | 'Document' | 'Voice';
+export type FileClass = 'Photo' | 'Document' | 'Video' | 'Voice';
 
-/** What is known of an uploaded file. Sizes in bytes, width and height in pixels. */
+/** What is known of an uploaded file. Sizes in bytes, width and height in pixels, duration in seconds. */
 export interface FileRecord {
   uniqueId: string;
   fileClass: FileClass;
@@ -41,6 +41,7 @@ export interface FileRecord {
   size: number;
   width?: number;
   height?: number;
+  duration?: number;
 }
 
 /** What a message says. `text` is the caption when there is a file. */

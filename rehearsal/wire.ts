@@ -55,9 +55,16 @@ function toDocument(service: Service, record: FileRecord): Record<string, unknow
   };
 }
 
+/** A video as the service's Video object; measures that are not known are 0. */
+function toVideo(service: Service, record: FileRecord): Record<string, unknown> {
+  const { width = 0, height = 0, duration = 0 } = record;
+  return { ...toDocument(service, record), width, height, duration };
+}
+
 function toMedia(service: Service, record: FileRecord): Record<string, unknown> {
   if (record.fileClass === 'Photo') return { photo: toPhotoSizes(service, record) };
   if (record.fileClass === 'Document') return { document: toDocument(service, record) };
+  if (record.fileClass === 'Video') return { video: toVideo(service, record) };
   const { mimeType, size } = record;
   // The length of a recording is not read from the file.
   return {

@@ -8,6 +8,7 @@ import { captionText, messageText } from './formatted-text.ts';
 import { mediaFile } from './media.ts';
 import { method } from './method.ts';
 import { readInlineMarkup } from './reply-markup.ts';
+import { givenShape } from './video-file.ts';
 
 /** The bot may delete a message while it is younger than this, in seconds (SPEC deleteMessage). */
 const DELETE_WINDOW_S = 172_800;
@@ -61,13 +62,17 @@ const editMessageCaption = method('editMessageCaption', (service, params) => {
   return apply(service, message, { ...caption, file }, keyboard);
 });
 
-const MEDIA_CLASSES: Readonly<Record<string, FileClass>> = { photo: 'Photo', document: 'Document' };
+const MEDIA_CLASSES: Readonly<Record<string, FileClass>> = {
+  photo: 'Photo',
+  video: 'Video',
+  document: 'Document',
+};
 
 const editMessageMedia = method('editMessageMedia', async (service, params, { uploads }) => {
   const { media } = params;
   const fileClass = MEDIA_CLASSES[media.type];
   if (fileClass === undefined)
-    throw badRequest(`the rehearsal shows photos and documents, not "${media.type}"`);
+    throw badRequest(`the rehearsal shows photos, videos and documents, not "${media.type}"`);
   const keyboard = readInlineMarkup(params.reply_markup);
   editableMessage(service, params);
   const caption = captionText({
@@ -75,7 +80,12 @@ const editMessageMedia = method('editMessageMedia', async (service, params, { up
     parseMode: media.parse_mode,
     entities: media.caption_entities,
   });
-  const record = await mediaFile(service, media.media, fileClass, uploads);
+  const record = await mediaFile(service, {
+    value: media.media,
+    fileClass,
+    uploads,
+    shape: givenShape(media),
+  });
   // Looked up again: the person may have deleted the message while the file was stored.
   const message = editableMessage(service, params);
   return apply(service, message, { ...caption, file: record.uniqueId }, keyboard);

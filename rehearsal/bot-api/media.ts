@@ -2,8 +2,10 @@ import { readFileId } from '../file-ids.ts';
 import { imageSize } from '../image-size.ts';
 import type { Service } from '../service.ts';
 import type { FileClass, FileRecord } from '../state.ts';
+import type { VideoShape } from '../video-shape.ts';
 import type { Upload } from './body.ts';
 import { badRequest } from './envelope.ts';
+import { checkVideo } from './video-file.ts';
 
 /** Bytes (SPEC sendPhoto). */
 const PHOTO_LIMIT = 10_485_760;
@@ -25,10 +27,29 @@ function checkPhoto({ bytes }: Upload): void {
     throw badRequest('PHOTO_INVALID_DIMENSIONS');
 }
 
-async function store(service: Service, upload: Upload, fileClass: FileClass): Promise<FileRecord> {
+/** Where a parameter takes its file from, and what it is to be. */
+export interface MediaSource {
+  /** `attach://` a part of this call, or the id of an earlier file. */
+  readonly value: string;
+  readonly fileClass: FileClass;
+  readonly uploads: ReadonlyMap<string, Upload>;
+  /** What the sender says of a new video. */
+  readonly shape?: Partial<VideoShape>;
+}
+
+async function store(service: Service, upload: Upload, source: MediaSource): Promise<FileRecord> {
+  const { fileClass, shape } = source;
   if (upload.bytes.length === 0) throw badRequest('file must be non-empty');
   if (fileClass === 'Photo') checkPhoto(upload);
-  return service.files.put({ ...upload, fileClass });
+  if (fileClass === 'Video') checkVideo(upload.bytes);
+  return service.files.put({ ...upload, fileClass, shape });
+}
+
+/** The service takes ids of documents and videos for each other, and shows the file as what it is. */
+const GENERAL: readonly FileClass[] = ['Document', 'Video'];
+
+function fits(kept: FileClass, wanted: FileClass): boolean {
+  return kept === wanted || (GENERAL.includes(kept) && GENERAL.includes(wanted));
 }
 
 /** Finds the file behind a file id of this bot. Throws a 400 for ids that are malformed or another bot's. */
@@ -47,23 +68,19 @@ export function fileById(
 }
 
 /**
- * The file a parameter means: `attach://` a part of this call, or the id of an earlier one.
+ * The file a parameter means: a part of this call, or one sent earlier.
  * Addresses on the web are refused, because the rehearsal fetches nothing.
  */
-export async function mediaFile(
-  service: Service,
-  value: string,
-  fileClass: FileClass,
-  uploads: ReadonlyMap<string, Upload>,
-): Promise<FileRecord> {
+export async function mediaFile(service: Service, source: MediaSource): Promise<FileRecord> {
+  const { value, fileClass, uploads } = source;
   if (value.startsWith('attach://')) {
     const upload = uploads.get(value.slice('attach://'.length));
     if (upload === undefined) throw badRequest('wrong file identifier/HTTP URL specified');
-    return store(service, upload, fileClass);
+    return store(service, upload, source);
   }
   if (/^https?:/i.test(value)) throw badRequest('failed to get HTTP URL content');
   const { record } = fileById(service, value);
-  if (record.fileClass !== fileClass) {
+  if (!fits(record.fileClass, fileClass)) {
     throw badRequest(`can't use file of type ${record.fileClass} as ${fileClass}`);
   }
   return record;

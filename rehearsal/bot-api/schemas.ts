@@ -28,6 +28,23 @@ const edited = {
 
 const { show_caption_above_media: _, ...documentCaption } = caption;
 
+/** What the sender says of a video. Whether it can be streamed has no effect here. */
+const videoShape = {
+  width: integer.optional(),
+  height: integer.optional(),
+  duration: integer.optional(),
+  supports_streaming: flag.optional(),
+};
+
+/** The new file of an edited message. What only videos have is left unread for other kinds. */
+export const inputMedia = z.object({
+  ...caption,
+  ...videoShape,
+  type: z.string(),
+  media: z.string(),
+  has_spoiler: flag.optional(),
+});
+
 const command = z.object({
   command: z.string().regex(/^[a-z0-9_]{1,32}$/, 'BOT_COMMAND_INVALID'),
   description: z
@@ -60,6 +77,13 @@ export const schemas = {
     link_preview_options: structured(z.record(z.string(), z.unknown())).optional(),
   }),
   sendPhoto: z.object({ ...sending, ...caption, photo: z.string(), has_spoiler: flag.optional() }),
+  sendVideo: z.object({
+    ...sending,
+    ...caption,
+    ...videoShape,
+    video: z.string(),
+    has_spoiler: flag.optional(),
+  }),
   sendDocument: z.object({ ...sending, ...documentCaption, document: z.string() }),
   editMessageText: z.object({
     ...edited,
@@ -69,10 +93,7 @@ export const schemas = {
     link_preview_options: structured(z.record(z.string(), z.unknown())).optional(),
   }),
   editMessageCaption: z.object({ ...edited, ...caption }),
-  editMessageMedia: z.object({
-    ...edited,
-    media: structured(z.object({ ...caption, type: z.string(), media: z.string() })),
-  }),
+  editMessageMedia: z.object({ ...edited, media: structured(inputMedia) }),
   editMessageReplyMarkup: z.object(edited),
   deleteMessage: z.object({ chat_id: chatId, message_id: integer }),
   answerCallbackQuery: z.object({

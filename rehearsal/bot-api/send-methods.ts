@@ -1,14 +1,14 @@
 import { addMessage, type Service } from '../service.ts';
-import type { Content, FileClass } from '../state.ts';
+import type { Content } from '../state.ts';
 import { toMessage } from '../wire.ts';
 import { writableChat } from './access.ts';
-import type { Upload } from './body.ts';
 import { badRequest } from './envelope.ts';
 import { captionText, messageText } from './formatted-text.ts';
-import { mediaFile } from './media.ts';
+import { type MediaSource, mediaFile } from './media.ts';
 import { method } from './method.ts';
 import { readMarkup } from './reply-markup.ts';
 import type { Params } from './schemas.ts';
+import { givenShape } from './video-file.ts';
 
 function deliver(
   service: Service,
@@ -39,7 +39,7 @@ const sendMessage = method('sendMessage', (service, params) => {
 async function sendFile(
   service: Service,
   params: Omit<Params<'sendDocument'>, 'document'>,
-  file: { value: string; fileClass: FileClass; uploads: ReadonlyMap<string, Upload> },
+  file: MediaSource,
 ): Promise<Record<string, unknown>> {
   writableChat(service, params.chat_id);
   readMarkup(params.reply_markup);
@@ -48,7 +48,7 @@ async function sendFile(
     parseMode: params.parse_mode,
     entities: params.caption_entities,
   });
-  const record = await mediaFile(service, file.value, file.fileClass, file.uploads);
+  const record = await mediaFile(service, file);
   return deliver(
     service,
     params.chat_id,
@@ -63,6 +63,15 @@ const sendPhoto = method('sendPhoto', (service, params, { uploads }) =>
 
 const sendDocument = method('sendDocument', (service, params, { uploads }) =>
   sendFile(service, params, { value: params.document, fileClass: 'Document', uploads }),
+);
+
+const sendVideo = method('sendVideo', (service, params, { uploads }) =>
+  sendFile(service, params, {
+    value: params.video,
+    fileClass: 'Video',
+    uploads,
+    shape: givenShape(params),
+  }),
 );
 
 /** SPEC sendChatAction. */
@@ -87,4 +96,4 @@ const sendChatAction = method('sendChatAction', (service, params) => {
 });
 
 /** Methods that bring something new into a chat. */
-export const sendMethods = { sendMessage, sendPhoto, sendDocument, sendChatAction };
+export const sendMethods = { sendMessage, sendPhoto, sendVideo, sendDocument, sendChatAction };

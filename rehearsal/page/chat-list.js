@@ -1,11 +1,19 @@
 // @ts-check
-import { focusPosition, restoreFocus } from './dom.js';
+import { focusPosition, h, restoreFocus } from './dom.js';
+import { keepPlayer } from './keep-player.js';
 
 /**
  * @typedef {object} Entry
  * @property {number} id
  * @property {string} signature everything the entry shows; another one means it is drawn anew
  * @property {() => HTMLElement} draw
+ */
+
+/**
+ * @typedef {object} ChatList
+ * @property {HTMLElement} element
+ * @property {() => void} clear empties the list for another phone, to be read from its end
+ * @property {(entries: readonly Entry[]) => void} update
  */
 
 /** How near to the end of the list counts as reading the end, in pixels. */
@@ -21,42 +29,18 @@ function drawn(old, { id, signature, draw }) {
   const element = draw();
   element.dataset.id = String(id);
   element.dataset.signature = signature;
-  old?.replaceWith(element);
+  if (old) keepPlayer(old, element);
   if (position >= 0) restoreFocus(element, position);
   return element;
 }
 
 /**
- * Notes whether the reader is at the end of the list, so that it stays there when it grows or its
- * width changes.
- *
- * @param {HTMLElement} list
- */
-export function followEnd(list) {
-  list.addEventListener('scroll', () => {
-    const below = list.scrollHeight - list.scrollTop - list.clientHeight;
-    list.dataset.following = below < NEAR_END ? 'yes' : 'no';
-  });
-}
-
-/**
- * Empties the list for another phone, to be read from its end.
- *
- * @param {HTMLElement} list
- */
-export function clearChat(list) {
-  list.replaceChildren();
-  list.dataset.following = 'yes';
-}
-
-/**
- * Brings a list of entries up to date, touching only entries that changed, and stays at the end
- * when the reader is there.
+ * Brings the list up to date, touching only entries that changed. Returns whether some are new.
  *
  * @param {HTMLElement} list
  * @param {readonly Entry[]} entries
  */
-export function updateChat(list, entries) {
+function redraw(list, entries) {
   const existing = new Map(
     [...list.children].map((child) => [child.getAttribute('data-id'), child]),
   );
@@ -64,6 +48,45 @@ export function updateChat(list, entries) {
   /** @type {Set<Element>} */
   const kept = new Set(after);
   for (const child of [...list.children]) if (!kept.has(child)) child.remove();
-  for (const element of after) if (!element.isConnected) list.append(element);
-  if (list.dataset.following !== 'no') list.scrollTop = list.scrollHeight;
+  const added = after.filter((element) => !element.isConnected);
+  list.append(...added);
+  return added.length > 0;
+}
+
+/**
+ * A list of entries that stays at its end when the reader is there, and else says when something new
+ * came below.
+ *
+ * @param {string} labelledBy id of the heading that names the list
+ * @returns {ChatList}
+ */
+export function createChatList(labelledBy) {
+  let isAtEnd = true;
+  const list = h('ol', { class: 'chat', tabindex: 0, 'aria-labelledby': labelledBy });
+  const toEnd = () => {
+    list.scrollTop = list.scrollHeight;
+  };
+  const goDown = () => {
+    toEnd();
+    list.focus({ preventScroll: true });
+  };
+  const attributes = { type: 'button', class: 'strong below', hidden: true, onclick: goDown };
+  const below = h('button', attributes, 'New message below');
+  list.addEventListener('scroll', () => {
+    isAtEnd = list.scrollHeight - list.scrollTop - list.clientHeight < NEAR_END;
+    if (isAtEnd) below.hidden = true;
+  });
+  return {
+    element: h('div', { class: 'chat-frame' }, list, below),
+    clear: () => {
+      list.replaceChildren();
+      isAtEnd = true;
+      below.hidden = true;
+    },
+    update: (entries) => {
+      const isLonger = redraw(list, entries);
+      if (isAtEnd) toEnd();
+      else if (isLonger) below.hidden = false;
+    },
+  };
 }

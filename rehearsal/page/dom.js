@@ -53,7 +53,7 @@ export function refresh(parent, signature, build) {
   parent.replaceChildren(...children);
 }
 
-const CONTROLS = 'button, select, a';
+const CONTROLS = 'button, select, a, video';
 
 /**
  * Which control inside an element has the focus, as a position among its controls; -1 for none.

@@ -1,11 +1,11 @@
 // @ts-check
-/** @import { ButtonView, ChatMessage, FileView } from '../phone-api/views.ts' */
+/** @import { ButtonView, ChatMessage } from '../phone-api/views.ts' */
 /** @import { LinkActions } from './links.js' */
-import { api } from './api.js';
 import { h } from './dom.js';
+import { fileEntry, picture, player } from './file-view.js';
 import { isBotLink, linkOpener, outsideLink } from './links.js';
 import { richText } from './rich-text.js';
-import { fileSize, shortDay, shortTime } from './words.js';
+import { shortDay, shortTime } from './words.js';
 
 /**
  * @typedef {object} MessageActions
@@ -16,38 +16,6 @@ import { fileSize, shortDay, shortTime } from './words.js';
  * @property {(messageId: number, button: ButtonView) => void} tap
  * @property {(address: string, description: string) => void} enlarge
  */
-
-/**
- * @param {FileView} photo
- * @param {string} caption
- * @param {MessageActions} actions
- */
-function picture(photo, caption, actions) {
-  const address = api.fileAddress(photo.fileId);
-  const description = caption === '' ? 'Picture' : `Picture: ${caption}`;
-  const { width, height } = photo;
-  return h(
-    'button',
-    {
-      type: 'button',
-      class: 'thumbnail',
-      'aria-label': `Enlarge. ${description}`,
-      onclick: () => actions.enlarge(address, description),
-    },
-    h('img', { src: address, alt: description, width, height }),
-  );
-}
-
-/** @param {FileView} file */
-function download(file) {
-  const name = file.fileName ?? 'recording';
-  return h(
-    'p',
-    { class: 'file' },
-    h('a', { href: api.fileAddress(file.fileId), download: name }, name),
-    ` ${fileSize(file.size)}`,
-  );
-}
 
 /**
  * @param {ChatMessage} message
@@ -78,7 +46,7 @@ function keyboard(message, actions) {
  * @param {MessageActions} actions
  */
 export function messageEntry(message, isNewDay, actions) {
-  const { photo, document, voice, text, entities, edits } = message;
+  const { photo, video, document, voice, text, entities, edits } = message;
   const instant = new Date(message.date);
   const writer = message.from === 'bot' ? actions.botName : actions.personName;
   /** @param {string} label @param {string} url */
@@ -104,9 +72,10 @@ export function messageEntry(message, isNewDay, actions) {
       'div',
       { class: 'said' },
       h('p', { class: 'writer' }, writer),
-      photo && picture(photo, text, actions),
-      document && download(document),
-      voice && download(voice),
+      photo && picture(photo, text, actions.enlarge),
+      video && player(video, text),
+      document && fileEntry(document),
+      voice && fileEntry(voice),
       text !== '' && h('p', { class: 'text' }, ...richText(text, entities, showLink)),
       message.buttons.length > 0 && keyboard(message, actions),
     ),

@@ -2,7 +2,7 @@
 /** @import { AccountView, ButtonView, ChatMessage, Overview } from '../phone-api/views.ts' */
 /** @import { Command } from './api.js' */
 import { api } from './api.js';
-import { clearChat, followEnd, updateChat } from './chat-list.js';
+import { createChatList } from './chat-list.js';
 import { commandChips, composer } from './composer.js';
 import { createAnswerTeller, enlarge } from './dialogs.js';
 import { h, refresh } from './dom.js';
@@ -20,7 +20,7 @@ import { shortDay } from './words.js';
 /** @param {string} place */
 function createParts(place) {
   const heading = h('h2', { class: 'owner', id: `owner-${place}` });
-  const list = h('ol', { class: 'chat', tabindex: 0, 'aria-labelledby': `owner-${place}` });
+  const chat = createChatList(`owner-${place}`);
   const status = h('p', { class: 'answer', role: 'status' });
   const commands = h('div', { class: 'chips' });
   const controls = h('div', { class: 'composer' });
@@ -28,12 +28,12 @@ function createParts(place) {
     'section',
     { class: 'phone', 'aria-labelledby': `owner-${place}`, hidden: true },
     heading,
-    list,
+    chat.element,
     status,
     commands,
     controls,
   );
-  return { place, element, heading, list, status, commands, controls };
+  return { place, element, heading, chat, status, commands, controls };
 }
 
 /** @typedef {ReturnType<typeof createParts>} Parts */
@@ -94,7 +94,7 @@ function drawChat(parts, account, overview, messages, attempt) {
       draw: () => messageEntry(message, isNewDay, actions),
     };
   });
-  updateChat(parts.list, entries);
+  parts.chat.update(entries);
 }
 
 /**
@@ -109,7 +109,6 @@ export function createPhone(place, attempt) {
   let id;
   let updates = 0;
   const parts = createParts(place);
-  followEnd(parts.list);
   const tell = createAnswerTeller(parts.status);
   return {
     element: parts.element,
@@ -117,7 +116,7 @@ export function createPhone(place, attempt) {
       if (chosen === id) return;
       id = chosen;
       parts.status.textContent = '';
-      clearChat(parts.list);
+      parts.chat.clear();
     },
     chosen: () => id,
     update: async (overview) => {

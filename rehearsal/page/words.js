@@ -45,3 +45,17 @@ export function shortDay(instant, timeZone) {
 export function fileSize(bytes) {
   return bytes < 1000 ? `${bytes} bytes` : `${(bytes / 1000).toFixed(1)} kB`;
 }
+
+/**
+ * "1 minute 5 seconds", to be read out.
+ *
+ * @param {number} seconds whole seconds
+ */
+export function spokenLength(seconds) {
+  /** @param {number} count @param {string} unit */
+  const counted = (count, unit) => (count === 1 ? `1 ${unit}` : `${count} ${unit}s`);
+  const minutes = Math.floor(seconds / 60);
+  if (minutes === 0) return counted(seconds, 'second');
+  const rest = seconds % 60;
+  return counted(minutes, 'minute') + (rest === 0 ? '' : ` ${counted(rest, 'second')}`);
+}

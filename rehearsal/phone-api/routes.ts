@@ -6,6 +6,7 @@ import { type Faults, faultSchema } from '../faults.ts';
 import type { RehearsalControl } from '../options.ts';
 import type { Service } from '../service.ts';
 import { addAccount, deactivate, requireAccount, setBlocked } from './accounts.ts';
+import { fileAnswer } from './file-answer.ts';
 import { PhoneError } from './phone-error.ts';
 import { forgeTap, rawCallback, tap } from './tapping.ts';
 import {
@@ -173,14 +174,7 @@ function fileRoutes({ service }: PhoneApiParts): Hono {
   const app = new Hono();
   app.get('/:fileId', async (c) => {
     const { record } = fileById(service, c.req.param('fileId'));
-    // Only pictures this process has measured are shown in the page; all else is saved, never run.
-    const kind = record.fileClass === 'Photo' ? 'inline' : 'attachment';
-    const name = encodeURIComponent(record.fileName ?? record.path.split('/').at(-1) ?? 'file');
-    const bytes = await service.files.read(record);
-    return c.body(new Uint8Array(bytes), 200, {
-      'content-type': record.mimeType,
-      'content-disposition': `${kind}; filename*=UTF-8''${name}`,
-    });
+    return fileAnswer(c.req.raw, record, await service.files.read(record));
   });
   return app;
 }

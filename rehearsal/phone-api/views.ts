@@ -13,7 +13,7 @@ export interface AccountView {
   readonly received: number;
 }
 
-/** A file in a message. Size in bytes, width and height in pixels. */
+/** A file in a message. Size in bytes, width and height in pixels, duration in seconds. */
 export interface FileView {
   readonly fileId: string;
   readonly fileName?: string;
@@ -21,6 +21,7 @@ export interface FileView {
   readonly size: number;
   readonly width?: number;
   readonly height?: number;
+  readonly duration?: number;
 }
 
 export interface ButtonView {
@@ -37,6 +38,7 @@ export interface ChatMessage {
   readonly text: string;
   readonly entities: readonly Entity[];
   readonly photo?: FileView;
+  readonly video?: FileView;
   readonly document?: FileView;
   readonly voice?: FileView;
   readonly buttons: readonly (readonly ButtonView[])[];
@@ -76,10 +78,12 @@ export function toAccountView(account: Account): AccountView {
   };
 }
 
+const VIEWS = { Photo: 'photo', Document: 'document', Video: 'video', Voice: 'voice' } as const;
+
 function toFileView(service: Service, uniqueId: string | undefined): Partial<ChatMessage> {
   const record = uniqueId === undefined ? undefined : service.files.find(uniqueId);
   if (record === undefined) return {};
-  const { fileClass, fileName, mimeType, size, width, height } = record;
+  const { fileClass, fileName, mimeType, size, width, height, duration } = record;
   const view: FileView = {
     fileId: writeFileId({
       fileClass,
@@ -92,9 +96,9 @@ function toFileView(service: Service, uniqueId: string | undefined): Partial<Cha
     size,
     ...(width === undefined ? {} : { width }),
     ...(height === undefined ? {} : { height }),
+    ...(duration === undefined ? {} : { duration }),
   };
-  if (fileClass === 'Photo') return { photo: view };
-  return fileClass === 'Document' ? { document: view } : { voice: view };
+  return { [VIEWS[fileClass]]: view };
 }
 
 function toButtonView(button: {

@@ -2,7 +2,8 @@ import { existsSync, readFileSync } from 'node:fs';
 import { InputFile } from 'grammy';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { z } from 'zod';
-import { schemas } from '../../rehearsal/bot-api/schemas.ts';
+import { inputMedia, schemas } from '../../rehearsal/bot-api/schemas.ts';
+import { mp4 } from '../rehearsal/support/mp4.ts';
 import { png } from '../rehearsal/support/png.ts';
 import { createStage, MAYA, openBoth, START, type Stage } from '../rehearsal/support/stage.ts';
 
@@ -88,6 +89,15 @@ describe.runIf(IS_HERE)('parameters agree with the published description', () =>
   });
 });
 
+describe.runIf(IS_HERE)('the parts of a new file in an edited message', () => {
+  it('are those published for a video, the most there are', () => {
+    const published = (spec.types.InputMediaVideo?.fields ?? []).map(({ name }) => name);
+    expect(published).toEqual(expect.arrayContaining(Object.keys(inputMedia.shape)));
+    const photo = (spec.types.InputMediaPhoto?.fields ?? []).map(({ name }) => name);
+    expect(Object.keys(inputMedia.shape)).toEqual(expect.arrayContaining(photo));
+  });
+});
+
 describe.runIf(IS_HERE)('answers have the published shape', () => {
   let stage: Stage;
   beforeAll(async () => {
@@ -114,8 +124,12 @@ describe.runIf(IS_HERE)('answers have the published shape', () => {
       parse_mode: 'HTML',
     });
     const document = await api.sendDocument(MAYA, new InputFile(Buffer.from('a'), 'a.csv'));
+    const video = await api.sendVideo(MAYA, new InputFile(mp4(), 'a.mp4'), { caption: 'Part 1' });
     const edited = await api.editMessageText(MAYA, text.message_id, 'Other');
-    const messages = [text, photo, document, edited];
+    const media = { type: 'video', media: video.video.file_id } as const;
+    const replaced = await api.editMessageMedia(MAYA, photo.message_id, media);
+    const messages = [text, photo, document, video, edited, replaced];
+    expect(complaints(video.video, 'Video', 'video')).toEqual([]);
     expect(messages.flatMap((message) => complaints(message, 'Message', 'message'))).toEqual([]);
   });
 

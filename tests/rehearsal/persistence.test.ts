@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { InputFile } from 'grammy';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { mp4 } from './support/mp4.ts';
 import { png } from './support/png.ts';
 import { createStage, MAYA, openBoth, START, type Stage } from './support/stage.ts';
 
@@ -50,6 +51,23 @@ describe('a second start', () => {
     await expect(
       stage.bot.api.editMessageCaption(MAYA, sent.message_id, { caption: 'Later' }),
     ).resolves.toBeTruthy();
+  });
+
+  it('finds clips with their measures, and takes their ids', async () => {
+    const clip = mp4({ width: 480, height: 360, seconds: 42 });
+    stage = await restart();
+    await openBoth(stage);
+    const sent = await stage.bot.api.sendVideo(MAYA, new InputFile(clip, 'part.mp4'));
+    const before = await stage.client.chat(MAYA);
+    await stage.rehearsal.close();
+
+    stage = await restart();
+    expect(await stage.client.chat(MAYA)).toEqual(before);
+    const shown = before.at(-1)?.video;
+    expect(shown).toMatchObject({ width: 480, height: 360, duration: 42 });
+    expect(Buffer.from(await stage.client.file(shown?.fileId ?? ''))).toEqual(Buffer.from(clip));
+    const again = await stage.bot.api.sendVideo(MAYA, sent.video.file_id);
+    expect(again.video).toEqual(sent.video);
   });
 
   it('leaves no half-written file behind', async () => {
