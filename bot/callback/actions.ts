@@ -10,6 +10,8 @@ export const ACTIONS = {
   disagree: { tag: 'dg', fields: {} },
   leave: { tag: 'lv', fields: {} },
   stay: { tag: 'sy', fields: {} },
+  /** `way` is how the evening is shown from now on. */
+  chooseWay: { tag: 'wy', fields: { way: word } },
   // An evening.
   start: { tag: 'st', fields: { evening: id } },
   later: { tag: 'lt', fields: { evening: id } },

@@ -18,15 +18,15 @@ export interface Place {
   readonly shown: Shown;
 }
 
-/** Whether a message is text, a picture (by the service's unique id of its file), or not known to us. */
+/** Whether a message is text, a picture or clip (by the service's unique id of its file), or not known to us. */
 export type Shown =
   | { readonly kind: 'text' }
   | { readonly kind: 'picture'; readonly uniqueId: string }
   | { readonly kind: 'unknown' };
 
 /** What a message shows, read off the message itself. */
-export function shownIn(message: Pick<Message, 'photo' | 'text'>): Shown {
-  const largest = message.photo?.at(-1);
-  if (largest) return { kind: 'picture', uniqueId: largest.file_unique_id };
+export function shownIn(message: Pick<Message, 'photo' | 'video' | 'text'>): Shown {
+  const file = message.photo?.at(-1) ?? message.video;
+  if (file) return { kind: 'picture', uniqueId: file.file_unique_id };
   return message.text === undefined ? { kind: 'unknown' } : { kind: 'text' };
 }

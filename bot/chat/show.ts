@@ -1,11 +1,12 @@
 import { GrammyError } from 'grammy';
-import type { InlineKeyboardMarkup } from 'grammy/types';
+import type { InlineKeyboardMarkup, Message } from 'grammy/types';
 import { findFile, problemOf } from '../../db/index.ts';
 import type { Screen } from '../screens/screen.ts';
 import { lines } from '../texts/words.ts';
 import { apiProblem } from './api-error.ts';
 import type { ChatDeps, Place } from './chat.ts';
-import { callWithPicture, PaintError } from './upload.ts';
+import { callWithVisual, type VisualCall } from './upload.ts';
+import { PaintError, type Visual, visualsOf } from './visual.ts';
 
 /**
  * Sends a screen as a new message to somebody who has just done something. When no answer comes, the message may have arrived:
@@ -22,21 +23,17 @@ export async function sendScreen(deps: ChatDeps, chatId: number, screen: Screen)
 }
 
 /**
- * Sends a screen as a new message and returns its id; every failure is the caller's. A picture that cannot be drawn or is
- * refused is replaced by its words.
+ * Sends a screen as a new message and returns its id; every failure is the caller's. A clip that is not ready or is refused is
+ * replaced by the picture, and a picture that cannot be drawn or is refused by its words.
  */
 export async function postScreen(deps: ChatDeps, chatId: number, screen: Screen): Promise<number> {
-  const { picture } = screen;
   const reply_markup = keyboard(screen);
-  if (picture) {
-    try {
-      const sent = await callWithPicture(deps, picture, (media) =>
-        deps.api.sendPhoto(chatId, media, { ...caption(screen), reply_markup }),
-      );
-      if (sent !== true) return sent.message_id;
-    } catch (error) {
-      orElseWords(deps, error);
-    }
+  for (const visual of visualsOf(screen)) {
+    const under = { ...caption(screen), reply_markup };
+    const sent = await tryVisual(deps, visual, (media) =>
+      visual.send(deps.api, chatId, media, under),
+    );
+    if (sent !== null && sent !== true) return sent.message_id;
   }
   const { text, entities } = inWords(screen);
   const sent = await deps.api.sendMessage(chatId, text, { entities, reply_markup });
@@ -44,7 +41,7 @@ export async function postScreen(deps: ChatDeps, chatId: number, screen: Screen)
 }
 
 /**
- * Turns a message into a screen. A text can become a picture; a picture stays one and only its caption changes. When the
+ * Turns a message into a screen. A text can become a picture or clip; these stay, and only the caption changes. When the
  * message is gone, a new one is sent, so that a tap never ends in silence.
  */
 export async function editScreen(deps: ChatDeps, place: Place, screen: Screen): Promise<void> {
@@ -55,8 +52,9 @@ export async function editScreen(deps: ChatDeps, place: Place, screen: Screen): 
 /** Turns a message into a screen if it is still there; false when the person has deleted it. */
 export async function changeScreen(deps: ChatDeps, place: Place, screen: Screen): Promise<boolean> {
   try {
-    if (screen.picture && !(await showsAlready(deps, place, screen.picture.hash))) {
-      await editPicture(deps, place, screen);
+    const visuals = visualsOf(screen);
+    if (visuals.length > 0 && !(await showsAlready(deps, place, visuals))) {
+      await editVisual(deps, place, screen, visuals);
     } else {
       await editWords(deps, place, screen);
     }
@@ -69,27 +67,51 @@ export async function changeScreen(deps: ChatDeps, place: Place, screen: Screen)
   }
 }
 
-async function showsAlready(deps: ChatDeps, place: Place, hash: string): Promise<boolean> {
-  if (place.shown.kind !== 'picture') return false;
-  const file = await findFile(deps.store, { hash, botId: deps.botId });
-  return file?.uniqueId === place.shown.uniqueId;
+/** Whether the message shows one of these already: a sheet that stood in for its clip stays when the clip is ready later. */
+async function showsAlready(
+  deps: ChatDeps,
+  { shown }: Place,
+  visuals: readonly Visual[],
+): Promise<boolean> {
+  if (shown.kind !== 'picture') return false;
+  for (const { hash } of visuals) {
+    const file = await findFile(deps.store, { hash, botId: deps.botId });
+    if (file?.uniqueId === shown.uniqueId) return true;
+  }
+  return false;
 }
 
-async function editPicture(deps: ChatDeps, place: Place, screen: Screen): Promise<void> {
-  const { picture } = screen;
-  if (!picture) return;
-  try {
-    await callWithPicture(deps, picture, (media) =>
+async function editVisual(
+  deps: ChatDeps,
+  place: Place,
+  screen: Screen,
+  visuals: readonly Visual[],
+): Promise<void> {
+  for (const visual of visuals) {
+    const edited = await tryVisual(deps, visual, (media) =>
       deps.api.editMessageMedia(
         place.chatId,
         place.messageId,
-        { type: 'photo', media, ...caption(screen) },
+        visual.asMedia(media, caption(screen)),
         { reply_markup: keyboard(screen) },
       ),
     );
+    if (edited !== null) return;
+  }
+  await editWords(deps, place, { ...screen, text: inWords(screen) });
+}
+
+/** Null when this is not to be seen: not ready, drawn badly or refused. Any other failure is the caller's. */
+async function tryVisual(
+  deps: ChatDeps,
+  visual: Visual,
+  call: VisualCall,
+): Promise<Message | true | null> {
+  try {
+    return await callWithVisual(deps, visual, call);
   } catch (error) {
-    orElseWords(deps, error);
-    await editWords(deps, place, { ...screen, text: inWords(screen) });
+    orElseNext(deps, visual.kind, error);
+    return null;
   }
 }
 
@@ -113,13 +135,14 @@ async function editWords(deps: ChatDeps, place: Place, screen: Screen): Promise<
 }
 
 /**
- * Lets an error through unless it is about the picture itself, drawn badly or refused by the service; anything else may have
- * struck after the picture arrived. Logged once; the family sees the words instead.
+ * Lets an error through unless it is about the picture or clip itself, drawn badly or refused by the service; anything else may
+ * have struck after it arrived. Logged once; the family sees the next best instead.
  */
-function orElseWords(deps: ChatDeps, error: unknown): void {
+function orElseNext(deps: ChatDeps, kind: Visual['kind'], error: unknown): void {
   const problem = pictureProblem(error);
   if (problem === null) throw error;
-  deps.log.warn({ problem }, 'picture_replaced_by_words');
+  const event = kind === 'clip' ? 'clip_replaced_by_picture' : 'picture_replaced_by_words';
+  deps.log.warn({ problem }, event);
 }
 
 function pictureProblem(error: unknown): string | null {

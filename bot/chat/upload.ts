@@ -1,37 +1,26 @@
 import { InputFile } from 'grammy';
 import type { Message } from 'grammy/types';
 import { findFile, forgetFile, problemOf, saveFile } from '../../db/index.ts';
-import type { Picture } from '../screens/screen.ts';
 import { apiProblem } from './api-error.ts';
 import type { ChatDeps } from './chat.ts';
+import type { Visual } from './visual.ts';
 
-/** A picture could not be drawn: nothing was sent. The `cause` is what the drawing threw. */
-export class PaintError extends Error {
-  override readonly name = 'PaintError';
-}
-
-/** A picture as a call takes it: the id of an earlier upload, or the bytes. */
-export interface Upload {
-  readonly media: string | InputFile;
-  readonly bytes: number;
-}
-
-/** A call that shows a picture. */
-export type PictureCall = (media: string | InputFile) => Promise<Message | true>;
+/** A call that shows a picture or clip. */
+export type VisualCall = (media: string | InputFile) => Promise<Message | true>;
 
 /**
- * Makes a call with a picture: by the id of an earlier upload when there is one, else with the bytes, and remembers what
- * the service calls it. An id the service has forgotten is dropped and the picture is uploaded again. An id that cannot be
- * remembered costs another upload next time, nothing else: the message is there.
+ * Makes a call with a picture or clip: by the id of an earlier upload when there is one, else with the bytes, and remembers
+ * what the service calls it. An id the service has forgotten is dropped and the file is uploaded again. An id that cannot be
+ * remembered costs another upload next time, nothing else: the message is there. Null, and no call, when the file is not ready.
  *
- * @throws {PaintError} when the picture cannot be drawn.
+ * @throws {PaintError} when a picture cannot be drawn.
  */
-export async function callWithPicture(
+export async function callWithVisual(
   deps: ChatDeps,
-  picture: Picture,
-  call: PictureCall,
-): Promise<Message | true> {
-  const key = { hash: picture.hash, botId: deps.botId };
+  visual: Pick<Visual, 'hash' | 'fileName' | 'bytes'>,
+  call: VisualCall,
+): Promise<Message | true | null> {
+  const key = { hash: visual.hash, botId: deps.botId };
   const known = await findFile(deps.store, key);
   if (known) {
     try {
@@ -41,14 +30,15 @@ export async function callWithPicture(
       await forgetFile(deps.store, key);
     }
   }
-  const bytes = paint(picture);
-  const message = await call(new InputFile(bytes, 'practice.png'));
-  const largest = message === true ? undefined : message.photo?.at(-1);
-  if (!largest) return message;
+  const bytes = await visual.bytes();
+  if (bytes === null) return null;
+  const message = await call(new InputFile(bytes, visual.fileName));
+  const file = message === true ? undefined : (message.photo?.at(-1) ?? message.video);
+  if (!file) return message;
   try {
     await saveFile(deps.store, key, {
-      fileId: largest.file_id,
-      uniqueId: largest.file_unique_id,
+      fileId: file.file_id,
+      uniqueId: file.file_unique_id,
       bytes: bytes.length,
       now: deps.clock.now(),
     });
@@ -56,12 +46,4 @@ export async function callWithPicture(
     deps.log.warn({ problem: problemOf(error) }, 'upload_not_remembered');
   }
   return message;
-}
-
-function paint(picture: Picture): Uint8Array {
-  try {
-    return picture.paint();
-  } catch (cause) {
-    throw new PaintError('a picture could not be drawn', { cause });
-  }
 }

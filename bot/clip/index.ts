@@ -10,6 +10,7 @@ export {
   type ClipSound,
 } from './clip.ts';
 export { type ClipMakerOptions, createClipMaker } from './clip-maker.ts';
+export { type Clips, type ClipsDeps, createClips } from './clips.ts';
 export { type CachedClipsOptions, createCachedClipMaker } from './store/cached-clips.ts';
 export { clipHash } from './store/clip-hash.ts';
 export { type ClipStore, createClipStore } from './store/clip-store.ts';

@@ -6,6 +6,7 @@ import {
   type EveningView,
   findHelperByChat,
   getEvening,
+  getWay,
   type HelperScope,
   localTimeAt,
   noteSeen,
@@ -114,7 +115,8 @@ async function act(
   const view = await getEvening(deps.store, scope);
   const { day } = localTimeAt(now, view.zone);
   const special = view.day === day ? follow.screen : undefined;
-  await tap.show(special ? special(view) : eveningScreen(view, day, deps.painter));
+  const way = await getWay(deps.store, scope.helperId);
+  await tap.show(special ? special(view) : eveningScreen(view, day, { ...deps, way }));
   const tell = before.declined === view.declined ? follow.tell : 'all';
   if (tell) await syncCopies(deps, view, day, tap.place, tell);
 }

@@ -5,6 +5,7 @@ import {
   findEvening,
   findHelperByChat,
   findTeacherByChat,
+  getWay,
   listFamilyChildren,
   localTimeAt,
   setEveningTime,
@@ -13,6 +14,7 @@ import { parseTimeOfDay } from '../../drills/index.ts';
 import { sendScreen } from '../chat/show.ts';
 import { eveningScreen } from '../screens/evening-screen.ts';
 import { button } from '../screens/screen.ts';
+import { wayScreen } from '../screens/way-screen.ts';
 import { BUTTONS } from '../texts/buttons.ts';
 import * as texts from '../texts/family.ts';
 import type { Typed } from './say.ts';
@@ -29,8 +31,10 @@ export async function todayCommand(message: Typed): Promise<void> {
       childId: child.id,
       day,
     });
-    if (view) await sendScreen(deps, userId, eveningScreen(view, day, deps.painter));
-    else await reply(texts.nothingToday(child));
+    if (view) {
+      const way = await getWay(deps.store, family.helperId);
+      await sendScreen(deps, userId, eveningScreen(view, day, { ...deps, way }));
+    } else await reply(texts.nothingToday(child));
   }
 }
 
@@ -50,6 +54,14 @@ export async function timeCommand(message: Typed, value: string): Promise<void> 
     throw error;
   }
   await message.reply(texts.timeSet(time));
+}
+
+/** `/show`: how the evening is shown, and the other ways. */
+export async function showCommand(message: Typed): Promise<void> {
+  const family = await familyOf(message);
+  if (!family) return;
+  const { text, buttons } = wayScreen(await getWay(message.deps.store, family.helperId));
+  await message.reply(text, buttons);
 }
 
 /** `/stop`: asks once, because it cannot be undone without a new link. */

@@ -7,6 +7,7 @@ import { linkTaps } from './link-taps.ts';
 import { planTaps } from './plan-taps.ts';
 import { printTaps } from './print-taps.ts';
 import type { Tap, TapHandlers } from './tap.ts';
+import { wayTaps } from './way-taps.ts';
 
 /** Every action has its handler here; the compiler says so when one is missing. */
 const handlers: TapHandlers<ActionKind> = {
@@ -17,6 +18,7 @@ const handlers: TapHandlers<ActionKind> = {
   ...planTaps,
   ...printTaps,
   ...gradeTaps,
+  ...wayTaps,
 };
 
 /** Hands a tap to its handler. */

@@ -6,7 +6,7 @@ import { teacherHelp } from '../texts/teacher.ts';
 import { classAnswer } from './class-answers.ts';
 import { showHome } from './class-home.ts';
 import { expected, fulfilled } from './expectations.ts';
-import { stopCommand, timeCommand, todayCommand } from './family-commands.ts';
+import { showCommand, stopCommand, timeCommand, todayCommand } from './family-commands.ts';
 import { newClassCommand, newClassTitle, newClassZone } from './new-class.ts';
 import type { Typed } from './say.ts';
 import { startCommand } from './start-command.ts';
@@ -24,6 +24,8 @@ export async function routeText(message: Typed): Promise<void> {
       return todayCommand(message);
     case 'time':
       return timeCommand(message, rest.trim());
+    case 'show':
+      return showCommand(message);
     case 'stop':
       return stopCommand(message);
     case 'newclass':

@@ -1,14 +1,24 @@
 import { Api } from 'grammy';
-import type { Clock, Log, Store } from '../../db/index.ts';
-import { createEngine, type Engine, type Pace, startCron } from '../../jobs/index.ts';
+import { type Clock, type Log, problemOf, type Store } from '../../db/index.ts';
+import type { Drill } from '../../drills/index.ts';
+import {
+  createEngine,
+  createRenderAhead,
+  type Engine,
+  type Pace,
+  type RenderAhead,
+  startCron,
+} from '../../jobs/index.ts';
 import { nameLostSends } from '../chat/lost-send.ts';
 import { retryRefused } from '../chat/retry-refused.ts';
+import type { Clips } from '../clip/index.ts';
 import { createBot } from '../create-bot.ts';
 import type { BotDeps } from '../deps.ts';
 import { createPainter, type Painter } from '../media/index.ts';
 import { drainInbox, type InboxDeps, resumeInbox } from '../receive/inbox.ts';
 import { keepDraining } from '../receive/keep-draining.ts';
 import { createPoller, keepPolling } from '../receive/poller.ts';
+import { clipOf } from '../screens/clips.ts';
 import { createCourier } from '../send/courier.ts';
 import { COMMANDS } from '../texts/commands.ts';
 
@@ -27,6 +37,8 @@ export interface AppDeps {
   readonly token: string;
   readonly apiRoot: string;
   readonly painter?: Painter;
+  /** Left out, families see picture sheets. Closing them is the caller's. */
+  readonly clips?: Clips;
 }
 
 /** A whole bot in one process. */
@@ -34,6 +46,8 @@ export interface App {
   readonly username: string;
   readonly engine: Engine;
   linkOf(payload: string): string;
+  /** Draws what is due to be drawn ahead; the clock job does so by itself. */
+  readonly ahead: RenderAhead;
   /** Receives and sends until nothing is left to do; for scripts and tests, while the app is not started. */
   settle(): Promise<void>;
   /** Runs by itself: clock, receiver, sender. `onFatal` hears when the service refuses the token. */
@@ -52,10 +66,17 @@ export async function createApp(deps: AppDeps): Promise<App> {
   const botId = botInfo.id;
   const linkOf = (payload: string) => `https://t.me/${botInfo.username}?start=${payload}`;
   const painter = deps.painter ?? createPainter();
-  const bot: BotDeps = { api: direct, store, clock, log, botId, painter, linkOf };
+  const { clips } = deps;
+  const bot: BotDeps = { api: direct, store, clock, log, botId, painter, clips, linkOf };
   const handler = createBot(bot, { token, botInfo });
   const courier = createCourier({ ...bot, api: bulk });
   const engine = createEngine({ store, clock, log, pace, courier, botId, lanes: LANES });
+  const ahead = createRenderAhead({
+    store,
+    clock,
+    log,
+    prepare: (drill) => drawClips(clips, drill),
+  });
   const inbox: InboxDeps = { store, clock, log, botId, handler };
   const pollerDeps = { api: polling, store, clock, log, botId };
   const poller = createPoller(pollerDeps);
@@ -63,6 +84,7 @@ export async function createApp(deps: AppDeps): Promise<App> {
     username: botInfo.username,
     engine,
     linkOf,
+    ahead,
     settle: async () => {
       for (;;) {
         const received = await poller.poll(0);
@@ -71,14 +93,22 @@ export async function createApp(deps: AppDeps): Promise<App> {
         if (received + handled + sent === 0) return;
       }
     },
-    ...running({ engine, log, api: direct, inbox, pace }, (signal, onUpdates) =>
+    ...running({ engine, ahead, log, api: direct, inbox, pace }, (signal, onUpdates) =>
       keepPolling(poller, { ...pollerDeps, sleep: pace.sleep, onUpdates }, signal),
     ),
   };
 }
 
+/** One clip after the other, so that a family that taps meanwhile waits for one at most. */
+async function drawClips(clips: Clips | undefined, drill: Drill): Promise<void> {
+  for (const part of drill.parts) {
+    if (clips && part.kind === 'facts') await clips.ahead(clipOf(part));
+  }
+}
+
 interface Running {
   readonly engine: Engine;
+  readonly ahead: RenderAhead;
   readonly log: Log;
   readonly api: Api;
   readonly inbox: InboxDeps;
@@ -87,7 +117,7 @@ interface Running {
 
 /** Starting and stopping in order: what takes work in stops first. */
 function running(
-  { engine, log, api, inbox, pace }: Running,
+  { engine, ahead, log, api, inbox, pace }: Running,
   poll: (signal: AbortSignal, onUpdates: () => void) => Promise<void>,
 ): Pick<App, 'start' | 'stop'> {
   const stopping = new AbortController();
@@ -101,7 +131,14 @@ function running(
       await engine.start();
       await engine.tick();
       await resumeInbox(inbox);
-      cron = startCron(engine, log, draining.wake);
+      const lookAhead = () => {
+        ahead.look().catch((error) => log.warn({ problem: problemOf(error) }, 'not_drawn_ahead'));
+      };
+      cron = startCron(engine, log, () => {
+        draining.wake();
+        lookAhead();
+      });
+      lookAhead();
       draining.wake();
       polling = poll(stopping.signal, draining.wake).catch(onFatal);
     },
@@ -110,6 +147,7 @@ function running(
       await cron?.stop();
       await polling;
       await draining.stop();
+      await ahead.stop();
     },
   };
 }

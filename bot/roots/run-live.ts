@@ -4,6 +4,7 @@ import { INVITE_PREFIX } from '../features/start-command.ts';
 import { machineClock, movableClock, realPace } from './clocks.ts';
 import type { Config } from './config.ts';
 import { createApp } from './create-app.ts';
+import { openClips } from './open-clips.ts';
 import { openStore } from './open-store.ts';
 import type { Service } from './service.ts';
 
@@ -12,8 +13,9 @@ export async function runLive(config: Config & { mode: 'live' }, log: Log): Prom
   const clock = config.clockStart ? movableClock(config.clockStart) : machineClock;
   const { token, apiRoot } = config;
   const store = await openStore({ ...config, dataDir: join(config.dataDir, 'live') }, log);
+  const clips = openClips(join(config.dataDir, 'clips'), log);
   try {
-    const app = await createApp({ store, clock, log, pace: realPace, token, apiRoot });
+    const app = await createApp({ store, clock, log, pace: realPace, token, apiRoot, clips });
     await claimStore(store, Number(token.split(':')[0]));
     const invite = (await hasTeachers(store)) ? null : await issueTeacherInvite(store, clock.now());
     return {
@@ -23,10 +25,12 @@ export async function runLive(config: Config & { mode: 'live' }, log: Log): Prom
         : `Suppersums runs as @${app.username}. Stop with Ctrl-C.`,
       stop: async () => {
         await app.stop();
+        await clips.close();
         await store.close();
       },
     };
   } catch (error) {
+    await clips.close();
     await store.close();
     throw error;
   }

@@ -5,6 +5,7 @@ import {
   countOutstanding,
   hasTeachers,
   type Log,
+  problemOf,
   REHEARSAL_BOT,
   type Store,
 } from '../../db/index.ts';
@@ -15,6 +16,7 @@ import type { Config } from './config.ts';
 import { type App, createApp } from './create-app.ts';
 import { loadDemoClass } from './demo-class.ts';
 import { clearHalfLoaded, noteDemoLoaded } from './demo-marker.ts';
+import { openClips } from './open-clips.ts';
 import { openStore } from './open-store.ts';
 import { readLead, rehearsalControl, saveLead } from './rehearsal-control.ts';
 import type { Service } from './service.ts';
@@ -36,11 +38,14 @@ export async function runRehearsal(
   const clock = movableClock(new Date(start));
   const save = () => saveLead(leadFile, clock.now().getTime() - machineClock.now().getTime());
   const store = await openStore({ ...config, dataDir: folder }, log, clearHalfLoaded);
+  const clips = openClips(join(config.dataDir, 'clips'), log);
   let app: App | undefined;
   const work = async () => {
     await app?.engine.tick();
     await app?.engine.drain();
     await untilSent(store, clock.now());
+    // The clock may have jumped over the afternoon: tonight's clips are drawn while the first family reads its message.
+    app?.ahead.look().catch((error) => log.warn({ problem: problemOf(error) }, 'not_drawn_ahead'));
   };
   try {
     await claimStore(store, REHEARSAL_BOT);
@@ -54,7 +59,7 @@ export async function runRehearsal(
       timeZone: zone,
     });
     app = await createApp({
-      ...{ store, clock, log, pace: realPace },
+      ...{ store, clock, log, pace: realPace, clips },
       ...{ token: TOKEN, apiRoot: rehearsal.apiRoot },
     });
     if (!(await hasTeachers(store))) {
@@ -69,6 +74,7 @@ export async function runRehearsal(
       welcome: `Suppersums is rehearsing. Open ${rehearsal.url} and pick a phone.\nNothing leaves this computer. Stop with Ctrl-C.`,
       stop: async () => {
         await running.stop();
+        await clips.close();
         await save();
         // The senders stop before the service they send to, or their last calls would end as `unknown`.
         await store.close();
@@ -76,6 +82,7 @@ export async function runRehearsal(
       },
     };
   } catch (error) {
+    await clips.close();
     await store.close();
     throw error;
   }

@@ -1,9 +1,11 @@
-import { type EveningView, localTimeAt } from '../../db/index.ts';
+import { type EveningView, localTimeAt, type Way } from '../../db/index.ts';
 import { askedOf, type DrillPart, runNumbers, type SchoolDay } from '../../drills/index.ts';
+import type { Clips } from '../clip/index.ts';
 import type { Painter } from '../media/index.ts';
 import { BUTTONS } from '../texts/buttons.ts';
 import * as texts from '../texts/evening.ts';
-import { name } from '../texts/words.ts';
+import { lines, name } from '../texts/words.ts';
+import { partClip } from './clips.ts';
 import { eveningStep } from './evening-step.ts';
 import { partPicture, resultPicture } from './pictures.ts';
 import { type Button, button, rows, type Screen } from './screen.ts';
@@ -11,11 +13,18 @@ import { type Button, button, rows, type Screen } from './screen.ts';
 /** Why an evening is on a screen: as it arrives, as the nudge, as the reminder, or after a tap. */
 export type Occasion = 'evening' | 'nudge' | 'reminder' | 'tap';
 
+/** What an evening is shown with. Without `clips` there are pictures; without `way` the family has not chosen: clips. */
+export interface Means {
+  readonly painter: Painter;
+  readonly clips?: Clips | undefined;
+  readonly way?: Way | undefined;
+}
+
 /** The screen of an evening as it stands now. One message moves through all of them. */
 export function eveningScreen(
   view: EveningView,
   today: SchoolDay,
-  painter: Painter,
+  means: Means,
   occasion: Occasion = 'tap',
 ): Screen {
   const at = eveningStep(view, today);
@@ -30,13 +39,13 @@ export function eveningScreen(
     case 'offer':
       return offerScreen(view, occasion);
     case 'part':
-      return partScreen(view, at.part, painter);
+      return partScreen(view, at.part, means);
     case 'marking':
-      return markingScreen(view, at.part, painter);
+      return markingScreen(view, at.part, means);
     case 'pages':
       return pagesScreen(view);
     case 'result':
-      return resultScreen(view, painter);
+      return resultScreen(view, means);
   }
 }
 
@@ -55,13 +64,13 @@ function offerScreen(view: EveningView, occasion: Occasion): Screen {
   return { text: texts.offer(view), buttons: [[start], [later, notToday]] };
 }
 
-function partScreen(view: EveningView, index: number, painter: Painter): Screen {
+function partScreen(view: EveningView, index: number, means: Means): Screen {
   const part = view.drill.parts[index];
   const at = { evening: view.id, part: index };
   const isRun = part?.kind === 'run';
   const untouched = view.results.every((result) => result === null);
   return {
-    text: texts.partTask(view, index),
+    ...shown(texts.partTask(view, index), part, means),
     buttons: [
       [
         button(isRun ? BUTTONS.allSaid : BUTTONS.allRight, { kind: 'allRight', ...at }),
@@ -69,14 +78,13 @@ function partScreen(view: EveningView, index: number, painter: Painter): Screen 
       ],
       ...(untouched ? [[button(BUTTONS.notToday, { kind: 'notToday', evening: view.id })]] : []),
     ],
-    ...pictured(part, painter),
   };
 }
 
-function markingScreen(view: EveningView, index: number, painter: Painter): Screen {
+function markingScreen(view: EveningView, index: number, means: Means): Screen {
   const part = view.drill.parts[index];
   const buttons = part?.kind === 'run' ? saidButtons(view, index) : missedButtons(view, index);
-  return { text: texts.marking(view, index), buttons, ...pictured(part, painter) };
+  return { ...shown(texts.marking(view, index), part, means), buttons };
 }
 
 function missedButtons(view: EveningView, index: number): Button[][] {
@@ -107,11 +115,18 @@ function saidButtons(view: EveningView, index: number): Button[][] {
   return [...rows(numbers, 5), [button(BUTTONS.noneSaid, { kind: 'said', ...at, said: 0 })]];
 }
 
-function pictured(
+/** A text with the part it is about, in the family's way: a clip, a picture, or words. A clock is always a picture. */
+function shown(
+  text: Screen['text'],
   part: DrillPart | undefined,
-  painter: Painter,
-): Pick<Screen, 'picture' | 'words'> {
-  return part ? { picture: partPicture(painter, part), words: texts.partInWords(part) } : {};
+  { painter, clips, way }: Means,
+): Pick<Screen, 'text' | 'clip' | 'picture' | 'words'> {
+  if (!part) return { text };
+  const words = texts.partInWords(part);
+  if (way === 'words' && part.strand !== 'clock') return { text: lines(text, '', words) };
+  const picture = partPicture(painter, part, way === 'words' ? 'small' : 'usual');
+  const clip = way === undefined || way === 'clip' ? partClip(clips, part) : undefined;
+  return { text, clip, picture, words };
 }
 
 /** Asks how many workbook pages were done: none, up to the target, and some more. */
@@ -127,11 +142,11 @@ export function pagesScreen(view: EveningView): Screen {
   return { text: texts.askPages(view), buttons: rows(choices, 4) };
 }
 
-function resultScreen(view: EveningView, painter: Painter): Screen {
+function resultScreen(view: EveningView, { painter, way }: Means): Screen {
   return {
     text: texts.result(view),
     buttons: [[button(BUTTONS.fix, { kind: 'fix', evening: view.id })]],
-    picture: resultPicture(painter, view),
+    picture: way === 'words' ? undefined : resultPicture(painter, view),
   };
 }
 

@@ -15,6 +15,8 @@ import type { Picture } from './screen.ts';
 
 /** Wide enough for a phone at twice its density, small enough for a phone plan. */
 const PIXELS = 720;
+/** Enough to read a clock by, for a family that saves data. */
+const SMALL_PIXELS = 480;
 /** Cards to say again at breakfast. */
 const SAY_AGAIN = 3;
 
@@ -27,10 +29,16 @@ export function pictureOf(painter: Painter, drawing: Drawing, pixels = PIXELS): 
 }
 
 /** A part's cards on one sheet, or a run's number square. No answers on it. */
-export function partPicture(painter: Painter, part: DrillPart): Picture {
+export function partPicture(
+  painter: Painter,
+  part: DrillPart,
+  size: 'usual' | 'small' = 'usual',
+): Picture {
   const title = rungTitle(part.rung);
+  const pixels = size === 'small' ? SMALL_PIXELS : PIXELS;
   if (part.kind === 'facts') {
-    return pictureOf(painter, cardSheet({ title, faces: part.cards.map((fact) => faceOf(fact)) }));
+    const faces = part.cards.map((fact) => faceOf(fact));
+    return pictureOf(painter, cardSheet({ title, faces }), pixels);
   }
   const rung = rungById(part.rung);
   const numbers = runNumbers(part);

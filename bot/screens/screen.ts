@@ -8,16 +8,28 @@ export interface Picture {
   paint(): Uint8Array;
 }
 
+/** A short video that is only made when it has to be uploaded. `hash` names its content, `seconds` is how long it lasts. */
+export interface Clip {
+  readonly hash: string;
+  readonly seconds: number;
+  /** The file, or null when it is not there soon enough. Never rejects. */
+  make(): Promise<Uint8Array | null>;
+}
+
 /** A button: what it says and what it asks for. */
 export interface Button {
   readonly label: string;
   readonly data: string;
 }
 
-/** What one message shows. `words` replaces the picture when it cannot be drawn or sent. */
+/**
+ * What one message shows. The clip comes first, the picture replaces it when it is not ready or is refused, and `words` replace
+ * the picture when it cannot be drawn or sent.
+ */
 export interface Screen {
   readonly text: Text;
   readonly buttons: readonly (readonly Button[])[];
+  readonly clip?: Clip | undefined;
   readonly picture?: Picture | undefined;
   readonly words?: string | undefined;
 }

@@ -55,7 +55,7 @@ async function prepareEvening(
   if (step === 'closed' || step === 'declined' || (occasion !== 'evening' && marked)) return null;
   // The second message always offers Start: it may be the first one that arrives.
   const shown = occasion === 'evening' ? view : { ...view, started: false, marking: null };
-  const screen = eveningScreen(shown, day, deps.painter, occasion);
+  const screen = eveningScreen(shown, day, deps, occasion);
   return parcel(() => postScreen(deps, delivery.chatId, screen));
 }
 

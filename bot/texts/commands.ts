@@ -2,6 +2,7 @@
 export const COMMANDS = [
   { command: 'today', description: 'Today’s drill again' },
   { command: 'time', description: 'Another evening time: /time 18:15' },
+  { command: 'show', description: 'Clip, pictures or words only' },
   { command: 'class', description: 'Teachers: your class' },
   { command: 'newclass', description: 'Teachers: make a class' },
   { command: 'stop', description: 'Stop all messages' },

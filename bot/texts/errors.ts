@@ -16,6 +16,7 @@ const INVALID: Readonly<Record<string, string>> = {
   'page order': 'The first page comes before the last page. Please send the workbook again.',
   'pages a day': `Pages a day are from 1 to ${BOOK_LIMITS.pagesADay}. Please send the workbook again.`,
   pages: 'That many pages in one evening cannot be stored. Tap a smaller number.',
+  way: 'The cards come as a clip, as pictures or as words only. Send /show and choose one.',
   curriculum: 'I do not know that curriculum. Open the week plan and choose again.',
   grade: 'That curriculum has no such grade. Open the week plan and choose again.',
   'week plan': 'This plan cannot be used as it stands. Open the week plan and choose again.',

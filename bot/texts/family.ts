@@ -54,6 +54,7 @@ export function familyHelp(children: readonly FamilyChild[]): Text {
     '',
     '/today · today’s drill again',
     '/time 18:00 · another time, from the next evening',
+    '/show · clip, pictures or words only, for less data',
     '/stop · end it, at once',
   );
 }

@@ -1,13 +1,20 @@
 import { and, eq, getTableColumns, gt, isNull } from 'drizzle-orm';
-import { type FactId, type FactMemory, MEMORY_MODEL } from '../../drills/index.ts';
+import {
+  type FactId,
+  type FactMemory,
+  MEMORY_MODEL,
+  parseFactId,
+  rebuildMemory,
+} from '../../drills/index.ts';
 import type { Store } from '../connection/db.ts';
+import { currentMarks } from '../memory/current-marks.ts';
 import { storedMemory } from '../memory/memory-row.ts';
-import { readMemory } from '../memory/read-memory.ts';
 import { child, factMemory } from '../schema/index.ts';
 
 /**
- * What the children of a class remember of the facts they were asked themselves, by child, in one query. A child whose rows
- * another model wrote, as after a release that changed it, is folded anew from its marks, in a query of its own.
+ * What the children of a class remember of the facts they were asked themselves, by child, in one query. A child with a row
+ * that another model wrote, as after a release that changed it, or with a row of no known fact is folded anew from its marks,
+ * in queries of its own: one child's faulty row costs the class no digest.
  */
 export async function readClassMemory(
   store: Store,
@@ -23,10 +30,13 @@ export async function readClassMemory(
   for (const row of rows) {
     const memory = read.get(row.childId) ?? new Map<FactId, FactMemory>();
     read.set(row.childId, memory);
-    const stored = storedMemory(row, MEMORY_MODEL.name);
+    const isFact = parseFactId(row.fact) !== null;
+    const stored = isFact ? storedMemory(row, MEMORY_MODEL.name) : null;
     if (stored === null) stale.add(row.childId);
     else memory.set(stored.fact, stored.known);
   }
-  for (const childId of stale) read.set(childId, await readMemory(store, childId));
+  for (const childId of stale) {
+    read.set(childId, rebuildMemory(await currentMarks(store, childId)));
+  }
   return read;
 }

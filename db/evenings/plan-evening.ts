@@ -1,22 +1,13 @@
-import { desc, eq, sql } from 'drizzle-orm';
-import {
-  composeEvening,
-  MISSED_BEFORE_CATCH_UP,
-  type RungId,
-  type SchoolDay,
-  variantAfter,
-} from '../../drills/index.ts';
+import type { SchoolDay } from '../../drills/index.ts';
 import type { Book } from '../books/books.ts';
 import { nextPages } from '../books/next-pages.ts';
 import type { Store } from '../connection/db.ts';
 import { newId } from '../connection/ids.ts';
 import { inTransaction } from '../connection/transaction.ts';
 import { oweHelpers } from '../ledger/owe.ts';
-import { readMemory } from '../memory/read-memory.ts';
 import type { StoredPlan } from '../plans/week-plans.ts';
-import { evening, runResult } from '../schema/index.ts';
-import { storedRung } from './drill-json.ts';
-import { missedInARow } from './missed-in-a-row.ts';
+import { evening } from '../schema/index.ts';
+import { previewDrill, seedOf } from './compose-drill.ts';
 
 /** Everything an evening is made from. */
 export interface EveningInput {
@@ -54,17 +45,8 @@ export async function planEvening(store: Store, input: EveningInput): Promise<nu
 }
 
 async function insertEvening(store: Store, input: EveningInput): Promise<string | null> {
-  const seed = `${input.childId} ${input.day}`;
   const { childId, day } = input;
-  const missed = await missedInARow(store, { childId, before: day, most: MISSED_BEFORE_CATCH_UP });
-  const drill = composeEvening({
-    plan: input.plan.plan,
-    memory: await readMemory(store, input.childId),
-    lastStarts: await lastStarts(store, input.childId),
-    today: input.day,
-    seed,
-    variant: variantAfter(missed),
-  });
+  const drill = await previewDrill(store, { childId, day, plan: input.plan.plan });
   const pages = input.book ? await nextPages(store, input.childId, input.book) : null;
   const [row] = await store.db
     .insert(evening)
@@ -74,7 +56,7 @@ async function insertEvening(store: Store, input: EveningInput): Promise<string 
       classId: input.classId,
       day: input.day,
       planId: input.plan.id,
-      seed,
+      seed: seedOf(input),
       drill,
       bookId: pages && input.book ? input.book.id : null,
       pageFrom: pages?.from ?? null,
@@ -84,14 +66,4 @@ async function insertEvening(store: Store, input: EveningInput): Promise<string 
     .onConflictDoNothing()
     .returning({ id: evening.id });
   return row?.id ?? null;
-}
-
-/** Where each rung's latest counting run started. */
-async function lastStarts(store: Store, childId: string): Promise<Map<RungId, number>> {
-  const rows = await store.db
-    .selectDistinctOn([runResult.rung], { rung: runResult.rung, start: runResult.start })
-    .from(runResult)
-    .where(eq(runResult.childId, childId))
-    .orderBy(runResult.rung, desc(runResult.markedAt), sql`${runResult.id} desc`);
-  return new Map(rows.map((row) => [storedRung(row.rung), row.start]));
 }

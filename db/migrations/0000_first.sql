@@ -184,6 +184,7 @@ CREATE TABLE "erasure" (
 CREATE TABLE "helper" (
 	"id" uuid PRIMARY KEY NOT NULL,
 	"chat_id" bigint NOT NULL,
+	"way" text DEFAULT 'clip' NOT NULL,
 	"unreachable_at" timestamp with time zone,
 	"created_at" timestamp with time zone NOT NULL,
 	CONSTRAINT "helper_chat_id_unique" UNIQUE("chat_id")

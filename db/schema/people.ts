@@ -119,6 +119,8 @@ export const child = pgTable(
 export const helper = pgTable('helper', {
   id: uuid('id').primaryKey(),
   chatId: bigint('chat_id', { mode: 'number' }).notNull().unique(),
+  /** How the evening is shown to this helper: a `Way` of db/helpers. */
+  way: text('way').notNull().default('clip'),
   unreachableAt: instant('unreachable_at'),
   createdAt: instant('created_at').notNull(),
 });

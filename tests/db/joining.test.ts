@@ -19,6 +19,7 @@ import { sharedStore } from '../support/shared-store.ts';
 import { backends } from '../support/stores.ts';
 import { evening, MONDAY, MORNING } from '../support/term.ts';
 import { slipSuite } from './slips.suite.ts';
+import { waySuite } from './way.suite.ts';
 
 describe.each(backends)('joining on $name', (backend) => {
   const opened = sharedStore(backend);
@@ -26,6 +27,7 @@ describe.each(backends)('joining on $name', (backend) => {
   describe('and leaving', () => leaving(opened));
   describe('as a teacher', () => invitations(opened));
   describe('with a slip', () => slipSuite(opened));
+  describe('and the way an evening is shown, which', () => waySuite(opened));
 });
 
 async function consentsOf(store: Store, helperId: string) {

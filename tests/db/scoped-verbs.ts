@@ -116,6 +116,7 @@ export const UNSCOPED: Readonly<Record<string, readonly string[]>> = {
     'findEvening',
     'findHelperByChat',
     'findTeacherByChat',
+    'getWay',
     'leaveAll',
     'listClasses',
     'listFamilyChildren',
@@ -124,6 +125,7 @@ export const UNSCOPED: Readonly<Record<string, readonly string[]>> = {
     'noteSeen',
     'readExpectation',
     'setEveningTime',
+    'setWay',
   ],
   'the planners’ and the engine’s own work': [
     'bookInUse',

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { closePart, readMemory, readWeek, type Store } from '../../db/index.ts';
-import { addDays } from '../../drills/index.ts';
+import { addDays, MEMORY_MODEL } from '../../drills/index.ts';
 import { settleEvening } from '../support/deliveries.ts';
 import { aClass, aFamily, type Classroom, type Family } from '../support/people.ts';
 import { anEvening, markPart } from '../support/practice.ts';
@@ -78,6 +78,22 @@ export function weekPastSuite(opened: () => Store): void {
       for (const [fact, known] of memory) expect(after[index]?.memory.get(fact)).toEqual(known);
     }
     expect(after).toHaveLength(families.length);
+  });
+
+  it('folds one child’s memory anew where a row is of no known fact, and leaves the others’ as it is', async () => {
+    const { classroom, families } = await twoMarked(opened());
+    const input = { classId: classroom.schoolClass.id, days: WEEK, now: NOON_AFTER };
+    const asked = async () =>
+      (await readWeek(opened(), input)).children.map(
+        ({ memory }) => new Map([...memory].filter(([, known]) => known.asked > 0)),
+      );
+    const before = await asked();
+    await runSql(
+      opened(),
+      `insert into fact_memory values ('${families[0]?.child.id}', 'no such fact', 1, 1, 1, '${MONDAY}', true, '${MEMORY_MODEL.name}', '{0}')`,
+    );
+    expect(await asked()).toEqual(before);
+    expect(before[0]?.size).toBeGreaterThan(10);
   });
 
   it('asks the database as often for two children as for one', async () => {

@@ -69,6 +69,20 @@ describe('every button of a family’s evening, tapped twice in quick succession
   });
 });
 
+describe('every way to show an evening, tapped twice in quick succession', () => {
+  it('is answered each time, and the last one holds', async () => {
+    const phone = new Phone(world, 2010);
+    await phone.say('/show');
+    const except = [BUTTONS.start, BUTTONS.later, BUTTONS.notToday];
+    const crawl = await tapEverythingTwice(world, phone, { except });
+    expect(crawl.tapped).toEqual(['1:wy:clip', '1:wy:pictures', '1:wy:words']);
+    expect(crawl.unanswered).toEqual([]);
+    expect(errors()).toEqual([]);
+    const ways = (await rows('helper')).filter(({ way }) => way !== 'clip');
+    expect(ways.map(({ chat_id, way }) => [chat_id, way])).toEqual([[2010, 'words']]);
+  });
+});
+
 describe('every button of a teacher’s class, tapped twice in quick succession', () => {
   let tapped: readonly string[] = [];
 
@@ -82,7 +96,7 @@ describe('every button of a teacher’s class, tapped twice in quick succession'
 
   it('reached every kind of button a class has', () => {
     // There is no break to remove, and every child has a helper.
-    const { agree, disagree, leave, stay, removeBreak, makeLinks, ...others } = ACTIONS;
+    const { agree, disagree, leave, stay, chooseWay, removeBreak, makeLinks, ...others } = ACTIONS;
     const family = [ACTIONS.start, ACTIONS.later, ACTIONS.notToday, ACTIONS.allRight, ACTIONS.mark];
     const more = [ACTIONS.toggle, ACTIONS.done, ACTIONS.said, ACTIONS.pages, ACTIONS.fix];
     const away = new Set([...family, ...more, ACTIONS.fixPages].map(({ tag }): string => tag));

@@ -81,7 +81,7 @@ describe('keyboards', () => {
         marking: { part: 0, missed: Array.from({ length: 20 }, (_, card) => card) },
       }),
       TUESDAY,
-      painter,
+      { painter },
     ),
   );
   const children = Array.from({ length: MAX_CHILDREN }, (_, at) =>

@@ -1,3 +1,4 @@
+import type { Clips } from '../../bot/clip/index.ts';
 import type { Painter } from '../../bot/media/index.ts';
 import { Phone } from '../../bot/roots/phone.ts';
 import { makeQuickSchool, type QuickSchool } from './quick-school.ts';
@@ -35,12 +36,13 @@ export interface QuickStageOptions {
   readonly families?: number;
   readonly helpers?: number;
   readonly painter?: Painter;
+  readonly clips?: Clips;
 }
 
 /** Opens a stage. Close its world at the end. */
 export async function openQuickStage(options: QuickStageOptions = {}): Promise<QuickStage> {
-  const { families = 3, helpers = 1, painter } = options;
-  const own = painter ? { painter } : {};
+  const { families = 3, helpers = 1, painter, clips } = options;
+  const own = { ...(painter ? { painter } : {}), ...(clips ? { clips } : {}) };
   const world = await openWorld({ start: FRIDAY.morning, backend: server, ...own });
   const school = await makeQuickSchool(world, { families, helpers });
   return {

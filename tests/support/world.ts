@@ -1,3 +1,4 @@
+import type { Clips } from '../../bot/clip/index.ts';
 import type { Painter } from '../../bot/media/index.ts';
 import { type App, createApp } from '../../bot/roots/create-app.ts';
 import type { Log, OpenStore } from '../../db/index.ts';
@@ -35,6 +36,8 @@ export interface WorldOptions {
   readonly backend?: Backend;
   readonly gate?: Gate;
   readonly painter?: Painter;
+  /** Closing them is the test's. */
+  readonly clips?: Clips;
 }
 
 const TOKEN = '0:rehearsal-test';
@@ -69,6 +72,7 @@ export async function openWorld(options: WorldOptions): Promise<World> {
       token: TOKEN,
       apiRoot: rehearsal.apiRoot,
       ...(options.painter ? { painter: options.painter } : {}),
+      ...(options.clips ? { clips: options.clips } : {}),
     });
   const app = await open();
   return {

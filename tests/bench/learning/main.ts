@@ -24,13 +24,23 @@ const LEARNERS: readonly LearnerName[] = ['activation', 'power'];
 const MISSED = 0.2;
 const SLIPS = 0.03;
 
-const options = readOptions(process.argv.slice(2));
+const options = optionsOrEnd();
 for (const line of headOf(options)) print(line);
 for (const section of sectionsOf(options)) {
   const lines = await linesOf(section, options);
   for (const [at, learner] of LEARNERS.entries()) {
     print(`\n${section.title}; learner: ${learner}; ${section.children} children\n`);
     print(renderTable(lines[at] ?? []));
+  }
+}
+
+/** A wrong flag is answered in one line, without a stack. */
+function optionsOrEnd(): Options {
+  try {
+    return readOptions(process.argv.slice(2));
+  } catch (error) {
+    process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n`);
+    process.exit(1);
   }
 }
 

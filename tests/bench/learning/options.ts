@@ -7,7 +7,7 @@ export interface Options {
   readonly days: number;
   readonly seeds: number;
   readonly workers: number;
-  readonly seedPrefix: 'final' | 'tuning';
+  readonly seedPrefix: 'final' | 'tune';
 }
 
 const FULL = { children: 200, seeds: 10 };
@@ -41,7 +41,7 @@ export function readOptions(args: readonly string[]): Options {
     days: wholeNumber('days', values.days, DAYS, 200),
     seeds: wholeNumber('seeds', values.seeds, size.seeds, 100),
     workers: wholeNumber('workers', values.workers, cores, 64),
-    seedPrefix: values.tuning ? 'tuning' : 'final',
+    seedPrefix: values.tuning ? 'tune' : 'final',
   };
 }
 

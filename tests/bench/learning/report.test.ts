@@ -61,7 +61,7 @@ describe('the flags', () => {
     expect(readOptions(['--quick']).children).toBeLessThan(readOptions([]).children);
     expect(readOptions(['--seeds', '3', '--tuning'])).toMatchObject({
       seeds: 3,
-      seedPrefix: 'tuning',
+      seedPrefix: 'tune',
     });
   });
 

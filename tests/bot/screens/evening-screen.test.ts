@@ -23,7 +23,7 @@ import {
 
 const painter = createPainter();
 const screenOf = (each: EveningView, occasion?: Occasion, today = TUESDAY) =>
-  eveningScreen(each, today, painter, occasion);
+  eveningScreen(each, today, { painter }, occasion);
 const actionsOf = ({ buttons }: Screen) => buttons.flat().map(({ data }) => unpack(data));
 const kindsOf = (screen: Screen) => [...new Set(actionsOf(screen).map((action) => action?.kind))];
 const labelsOf = ({ buttons }: Screen) => buttons.map((row) => row.map(({ label }) => label));

@@ -13,8 +13,9 @@ import * as prints from '../../../bot/texts/print.ts';
 import * as rosters from '../../../bot/texts/roster.ts';
 import * as steps from '../../../bot/texts/steps.ts';
 import * as teachers from '../../../bot/texts/teacher.ts';
+import * as ways from '../../../bot/texts/way.ts';
 import type { Text } from '../../../bot/texts/words.ts';
-import { AppError, type OpenSlip, storedDay } from '../../../db/index.ts';
+import { AppError, type OpenSlip, storedDay, WAYS } from '../../../db/index.ts';
 import { type PlanPart, PROFILES, RUNGS, type RungId, STRANDS } from '../../../drills/index.ts';
 import { bonds, clocks, finished, fives, gaps, scored, view } from '../support/evening.ts';
 import {
@@ -45,6 +46,7 @@ export const MODULES: Readonly<Record<string, unknown>>[] = [
   rosters,
   steps,
   teachers,
+  ways,
 ];
 
 const titled = { ...kingfisher, title: 'Kingfisher class 🐦' };
@@ -280,4 +282,7 @@ export const ALL_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   noFiles: [general.noFiles()],
   privateOnly: [general.privateOnly()],
   ...DIGEST_TEXTS,
+  chooseWay: [ways.chooseWay()],
+  wayChosen: WAYS.map(ways.wayChosen),
+  wayLabel: WAYS.map(ways.wayLabel),
 };

@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import {
+  askedOf,
   checkPlan,
+  composeEvening,
   estimateMinutes,
   maxCards,
   PLAN_LIMITS,
@@ -9,6 +11,7 @@ import {
   type RungId,
   rungById,
 } from '../../../drills/index.ts';
+import { day } from '../support/day.ts';
 
 const part = (rung: RungId, cards = 5, seconds = 3): PlanPart => ({ rung, cards, seconds });
 
@@ -58,6 +61,13 @@ describe('checkPlan', () => {
     ]);
   });
 
+  test('a counting range allows no more numbers than its longest run has', () => {
+    expect(checkPlan({ parts: [part('counting.tens100', 11)] })).toEqual([]);
+    expect(checkPlan({ parts: [part('counting.tens100', 12)] })).toEqual([
+      { part: 0, kind: 'cards', value: '12', min: 3, max: 11 },
+    ]);
+  });
+
   test.each([[1], [16], [2.5]])('%d seconds are refused', (seconds) => {
     expect(checkPlan({ parts: [part('bonds.to10', 10, seconds)] })).toEqual([
       { part: 0, kind: 'seconds', value: String(seconds), min: 2, max: 15 },
@@ -77,10 +87,22 @@ describe('maxCards', () => {
     ['bonds.make10', 11],
     ['doubles.to5', 5],
     ['clock.mixed', 20],
-    ['counting.tens100', 20],
+    ['counting.tens', 20],
+    ['counting.tens100', 11],
+    ['counting.tensoffback100', 10],
   ])('%s allows %d', (id, max) => {
     const rung = rungById(id);
     expect(rung === null ? null : maxCards(rung)).toBe(max);
+  });
+
+  test('an evening asks for as many cards as any rung allows, and not for one fewer', () => {
+    const today = day('2026-09-21');
+    for (const rung of RUNGS) {
+      const plan = { parts: [part(rung.id, maxCards(rung))] };
+      const nothing = { memory: new Map(), lastStarts: new Map() };
+      const { parts } = composeEvening({ plan, ...nothing, today, seed: 'wren' });
+      expect(parts.map(askedOf), rung.id).toEqual([maxCards(rung)]);
+    }
   });
 });
 

@@ -1,0 +1,41 @@
+import type { DrillPart, FactPart } from '../../drills/index.ts';
+import { faceOf } from '../../drills/index.ts';
+import { type ClipInput, type Clips, clipHash } from '../clip/index.ts';
+import { cardFrame, endFrame, readyFrame } from '../media/index.ts';
+import { rungTitle } from '../texts/evening.ts';
+import type { Clip } from './screen.ts';
+
+/** How long the frames around the cards stay, in seconds: time to look up, and time to put the phone down. */
+const READY_SECONDS = 4;
+const END_SECONDS = 2;
+
+/**
+ * A part's cards as a clip: a ready frame, each card at the part's pace, an end frame. No answer is in it, and nobody's name. It is
+ * silent: a tick hurries some children.
+ *
+ * @example
+ * clipOf(part).frames.length; // => 12 for a part of ten cards
+ */
+export function clipOf(part: FactPart): ClipInput {
+  const { cards, seconds } = part;
+  const ready = readyFrame({ title: rungTitle(part.rung), cards: cards.length, seconds });
+  return {
+    sound: 'none-but-silent',
+    frames: [
+      { picture: ready, seconds: READY_SECONDS },
+      ...cards.map((fact, index) => ({
+        picture: cardFrame({ face: faceOf(fact), position: index + 1, of: cards.length }),
+        seconds,
+      })),
+      { picture: endFrame(), seconds: END_SECONDS },
+    ],
+  };
+}
+
+/** The clip of a part; none for a counting run, which stays on its number square, and none where nobody makes clips. */
+export function partClip(clips: Clips | undefined, part: DrillPart): Clip | undefined {
+  if (clips === undefined || part.kind !== 'facts') return undefined;
+  const input = clipOf(part);
+  const seconds = input.frames.reduce((total, frame) => total + frame.seconds, 0);
+  return { hash: clipHash(input), seconds, make: () => clips.soon(input) };
+}
