@@ -4,6 +4,7 @@ import { benchEvenings } from './evening.ts';
 import { say } from './measure.ts';
 import { benchMemory } from './memory.ts';
 import { benchSpeed } from './speed.ts';
+import { benchWordsOnly } from './words-only.ts';
 
 /** Measures clips: bytes, speed, an evening of many children, memory. `--children` and `--clips` say how many. */
 async function main(): Promise<void> {
@@ -14,6 +15,7 @@ async function main(): Promise<void> {
     },
   });
   await benchBytes();
+  benchWordsOnly();
   await benchSpeed();
   await benchEvenings(wholeNumber('children', values.children));
   await benchMemory(wholeNumber('clips', values.clips));

@@ -1,0 +1,34 @@
+import { cardSheet, createPainter } from '../../../bot/media/index.ts';
+import { pictureOf } from '../../../bot/screens/pictures.ts';
+import { partInWords } from '../../../bot/texts/evening.ts';
+import { createRandom, type FactPart, faceOf, rungById } from '../../../drills/index.ts';
+import { USUAL_EVENING } from './drills.ts';
+import { say } from './measure.ts';
+
+/** The width at which a family that saves data gets its clocks; see bot/screens/pictures.ts. */
+const SMALL_PIXELS = 480;
+
+/**
+ * Bytes of a usual evening for a family that chose words only: the cards as text, clocks as one small picture. The messages'
+ * own wrapping, a few hundred bytes each, is the chat service's and is not counted.
+ */
+export function benchWordsOnly(): void {
+  const painter = createPainter();
+  const bytes = USUAL_EVENING.map((rung) => {
+    const part = partOf(rung);
+    if (part.strand !== 'clock') return Buffer.byteLength(partInWords(part));
+    const sheet = cardSheet({ title: rung, faces: part.cards.map((fact) => faceOf(fact)) });
+    return pictureOf(painter, sheet, SMALL_PIXELS).paint().length;
+  });
+  const total = bytes.reduce((sum, each) => sum + each, 0);
+  say(`A usual evening of five parts, words only: ${bytes.join(' + ')} = ${total} bytes`);
+  say();
+}
+
+function partOf(id: string): FactPart {
+  const rung = rungById(id);
+  if (rung?.kind !== 'facts') throw new RangeError(`Got rung ${id}: it has no facts.`);
+  const { strand, facts, seconds } = rung;
+  const cards = createRandom('words only').shuffle(facts).slice(0, 10);
+  return { kind: 'facts', strand, rung: rung.id, seconds, cards };
+}
