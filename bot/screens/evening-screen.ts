@@ -124,7 +124,7 @@ function shown(
   if (!part) return { text };
   const words = texts.partInWords(part);
   if (way === 'words' && part.strand !== 'clock') return { text: lines(text, '', words) };
-  const picture = partPicture(painter, part, way === 'words' ? 'small' : 'usual');
+  const picture = partPicture(painter, part);
   const clip = way === undefined || way === 'clip' ? partClip(clips, part) : undefined;
   return { text, clip, picture, words };
 }

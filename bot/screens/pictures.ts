@@ -15,8 +15,8 @@ import type { Picture } from './screen.ts';
 
 /** Wide enough for a phone at twice its density, small enough for a phone plan. */
 const PIXELS = 720;
-/** Enough to read a clock by, for a family that saves data. */
-const SMALL_PIXELS = 480;
+/** Less sharp, so that five clips and the result together stay under 250 kB; type is large enough for it. */
+const RESULT_PIXELS = 504;
 /** Cards to say again at breakfast. */
 const SAY_AGAIN = 3;
 
@@ -29,16 +29,11 @@ export function pictureOf(painter: Painter, drawing: Drawing, pixels = PIXELS): 
 }
 
 /** A part's cards on one sheet, or a run's number square. No answers on it. */
-export function partPicture(
-  painter: Painter,
-  part: DrillPart,
-  size: 'usual' | 'small' = 'usual',
-): Picture {
+export function partPicture(painter: Painter, part: DrillPart): Picture {
   const title = rungTitle(part.rung);
-  const pixels = size === 'small' ? SMALL_PIXELS : PIXELS;
   if (part.kind === 'facts') {
     const faces = part.cards.map((fact) => faceOf(fact));
-    return pictureOf(painter, cardSheet({ title, faces }), pixels);
+    return pictureOf(painter, cardSheet({ title, faces }));
   }
   const rung = rungById(part.rung);
   const numbers = runNumbers(part);
@@ -71,5 +66,6 @@ export function resultPicture(painter: Painter, view: EveningView): Picture {
         .map((fact) => ({ face: faceOf(fact), answer: answerOf(fact) })),
       footer: OWN_EVENINGS_ONLY,
     }),
+    RESULT_PIXELS,
   );
 }

@@ -1,12 +1,9 @@
-import { cardSheet, createPainter } from '../../../bot/media/index.ts';
-import { pictureOf } from '../../../bot/screens/pictures.ts';
+import { createPainter } from '../../../bot/media/index.ts';
+import { partPicture } from '../../../bot/screens/pictures.ts';
 import { partInWords } from '../../../bot/texts/evening.ts';
-import { createRandom, type FactPart, faceOf, rungById } from '../../../drills/index.ts';
+import { createRandom, type FactPart, rungById } from '../../../drills/index.ts';
 import { USUAL_EVENING } from './drills.ts';
 import { say } from './measure.ts';
-
-/** The width at which a family that saves data gets its clocks; see bot/screens/pictures.ts. */
-const SMALL_PIXELS = 480;
 
 /**
  * Bytes of a usual evening for a family that chose words only: the cards as text, clocks as one small picture. The messages'
@@ -17,8 +14,7 @@ export function benchWordsOnly(): void {
   const bytes = USUAL_EVENING.map((rung) => {
     const part = partOf(rung);
     if (part.strand !== 'clock') return Buffer.byteLength(partInWords(part));
-    const sheet = cardSheet({ title: rung, faces: part.cards.map((fact) => faceOf(fact)) });
-    return pictureOf(painter, sheet, SMALL_PIXELS).paint().length;
+    return partPicture(painter, part).paint().length;
   });
   const total = bytes.reduce((sum, each) => sum + each, 0);
   say(`A usual evening of five parts, words only: ${bytes.join(' + ')} = ${total} bytes`);
