@@ -24,7 +24,7 @@ export interface RenderAheadDeps extends PlanDeps {
 export interface RenderAhead {
   /** Looks at the clock once and draws what is due. While a look is under way, another call waits for that one. */
   look(): Promise<void>;
-  /** Ends after the drawing under way, and looks no more. */
+  /** Looks no more, and ends the look under way; the drill being drawn is not waited for. */
   stop(): Promise<void>;
 }
 
@@ -36,34 +36,34 @@ export interface RenderAhead {
  */
 export function createRenderAhead(deps: RenderAheadDeps): RenderAhead {
   const drawn = new Set<string>();
+  const stopping = new AbortController();
+  const untilStopped = new Promise<void>((resolve) => {
+    stopping.signal.addEventListener('abort', () => resolve(), { once: true });
+  });
   let underWay: Promise<void> | null = null;
-  let stopped = false;
-  const once = async (key: string, compose: () => Promise<Drill>) => {
-    if (stopped || drawn.has(key)) return;
+  const once: Once = async (key, compose) => {
+    if (stopping.signal.aborted || drawn.has(key)) return;
+    await Promise.race([deps.prepare(await compose()), untilStopped]);
     drawn.add(key);
-    await deps.prepare(await compose());
   };
   const lookAll = async () => {
     for (const schoolClass of await listRunningClasses(deps.store)) {
-      try {
-        await lookAtClass(deps, schoolClass, once);
-      } catch (error) {
-        deps.log.warn({ classId: schoolClass.id, problem: problemOf(error) }, 'not_drawn_ahead');
-      }
+      if (stopping.signal.aborted) return;
+      await saying(deps, schoolClass.id, () => lookAtClass(deps, schoolClass, once));
     }
     // Keys carry their day: what is older than a term of evenings will not come again.
     if (drawn.size > MOST_REMEMBERED) drawn.clear();
   };
   return {
     look: async () => {
-      if (stopped) return;
+      if (stopping.signal.aborted) return;
       underWay ??= lookAll().finally(() => {
         underWay = null;
       });
       await underWay;
     },
     stop: async () => {
-      stopped = true;
+      stopping.abort();
       await underWay;
     },
   };
@@ -71,10 +71,26 @@ export function createRenderAhead(deps: RenderAheadDeps): RenderAhead {
 
 const MOST_REMEMBERED = 50_000;
 
+/** Composes and draws what has not been drawn yet under a key. What failed is tried again at the next look. */
+type Once = (key: string, compose: () => Promise<Drill>) => Promise<void>;
+
+/** Does one piece of work; what goes wrong with it is logged and leaves the others alone. */
+async function saying(
+  { log }: RenderAheadDeps,
+  classId: string,
+  work: () => Promise<void>,
+): Promise<void> {
+  try {
+    await work();
+  } catch (error) {
+    log.warn({ classId, problem: problemOf(error) }, 'not_drawn_ahead');
+  }
+}
+
 async function lookAtClass(
   deps: RenderAheadDeps,
   schoolClass: SchoolClass,
-  once: (key: string, compose: () => Promise<Drill>) => Promise<void>,
+  once: Once,
 ): Promise<void> {
   const { store, clock } = deps;
   const now = clock.now();
@@ -88,8 +104,9 @@ async function lookAtClass(
   const plan = await getActivePlan(store, classId);
   if (!plan) return;
   for (const { id: childId } of await soonDue(deps, today)) {
-    await once(`${childId} ${day} ${plan.id}`, () =>
-      previewDrill(store, { childId, day, plan: plan.plan }),
+    const wanted = { childId, day, plan: plan.plan };
+    await saying(deps, classId, () =>
+      once(`${childId} ${day} ${plan.id}`, () => previewDrill(store, wanted)),
     );
   }
 }

@@ -101,7 +101,7 @@ async function editVisual(
   await editWords(deps, place, { ...screen, text: inWords(screen) });
 }
 
-/** Null when this is not to be seen: not ready, drawn badly or refused. Any other failure is the caller's. */
+/** Null when this is not to be seen: not ready, drawn badly, refused, or a clip the service fails at. Any other failure is the caller's. */
 async function tryVisual(
   deps: ChatDeps,
   visual: Visual,
@@ -136,10 +136,11 @@ async function editWords(deps: ChatDeps, place: Place, screen: Screen): Promise<
 
 /**
  * Lets an error through unless it is about the picture or clip itself, drawn badly or refused by the service; anything else may
- * have struck after it arrived. Logged once; the family sees the next best instead.
+ * have struck after it arrived. A clip also gives way when the service failed at it, which says that it was not carried out: large
+ * files may fail where small ones pass. Logged once; the family sees the next best instead.
  */
 function orElseNext(deps: ChatDeps, kind: Visual['kind'], error: unknown): void {
-  const problem = pictureProblem(error);
+  const problem = pictureProblem(error) ?? (kind === 'clip' ? serviceProblem(error) : null);
   if (problem === null) throw error;
   const event = kind === 'clip' ? 'clip_replaced_by_picture' : 'picture_replaced_by_words';
   deps.log.warn({ problem }, event);
@@ -149,6 +150,11 @@ function pictureProblem(error: unknown): string | null {
   if (error instanceof PaintError) return problemOf(error.cause);
   const problem = apiProblem(error);
   return error instanceof GrammyError && problem.kind === 'rejected' ? problem.code : null;
+}
+
+function serviceProblem(error: unknown): string | null {
+  const problem = apiProblem(error);
+  return problem.kind === 'service_error' ? problem.code : null;
 }
 
 function inWords(screen: Screen): Screen['text'] {

@@ -13,9 +13,6 @@ export interface PdfOptions {
   readonly madeAt: Date;
 }
 
-const REGULAR = 'regular';
-const BOLD = 'bold';
-
 /**
  * Pages as a PDF with vector shapes and the font embedded. Between two pages others may run.
  *
@@ -35,7 +32,6 @@ export async function toPdf(pages: readonly Page[], options: PdfOptions): Promis
     font: regular,
     info: { Title: title, Producer: 'Suppersums', CreationDate: madeAt, ModDate: madeAt },
   });
-  doc.registerFont(REGULAR, regular).registerFont(BOLD, bold);
   const chunks: Uint8Array[] = [];
   doc.on('data', (chunk: Uint8Array) => chunks.push(chunk));
   const ended = once(doc, 'end');
@@ -45,7 +41,8 @@ export async function toPdf(pages: readonly Page[], options: PdfOptions): Promis
       width,
       height,
       assumePt: true,
-      fontCallback: (_family, isBold) => (isBold ? BOLD : REGULAR),
+      // By its path, as above: under a name of its own the library would read the file anew for every text.
+      fontCallback: (_family, isBold) => (isBold ? bold : regular),
     });
     await setImmediate();
   }

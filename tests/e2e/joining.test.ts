@@ -131,7 +131,7 @@ describe('a name that looks like markup', () => {
       await phone.playEvening((part) => (part === 1 ? [1] : []));
       const { photo } = await phone.last();
       expect(photo).toBeDefined();
-      expect(readPng(await world.client.file(photo?.fileId ?? '')).width).toBe(720);
+      expect(readPng(await world.client.file(photo?.fileId ?? '')).width).toBe(504);
     }
   });
 

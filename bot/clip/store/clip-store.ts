@@ -31,7 +31,11 @@ export function createClipStore({ folder, maxBytes }: ClipStoreOptions): ClipSto
   if (!(maxBytes > 0)) throw new RangeError(`Got a limit of ${maxBytes} bytes: give one above 0.`);
   let opening: Promise<Map<string, number>> | undefined;
   const open = () => {
-    opening ??= openFolder(folder);
+    // A folder that cannot be opened now may be mended later, without a restart.
+    opening ??= openFolder(folder).catch((error) => {
+      opening = undefined;
+      throw error;
+    });
     return opening;
   };
   const drop = async (sizes: Map<string, number>, name: string) => {
@@ -54,13 +58,27 @@ export function createClipStore({ folder, maxBytes }: ClipStoreOptions): ClipSto
       const sizes = await open();
       writes += 1;
       const unfinished = `${path}.${process.pid}.${writes}${UNFINISHED}`;
-      await writeFile(unfinished, file);
-      await rename(unfinished, path);
+      await writeWhole(path, unfinished, file).catch((error) => {
+        // The folder may have been taken away: the next clip makes it anew.
+        opening = undefined;
+        throw error;
+      });
       sizes.delete(hash);
       sizes.set(hash, file.length);
       for (const name of surplus(sizes, maxBytes)) await drop(sizes, name);
     },
   };
+}
+
+/** Writes a file under another name first. What a full disk cut short is removed, since it would keep the disk full. */
+async function writeWhole(path: string, unfinished: string, file: Buffer): Promise<void> {
+  try {
+    await writeFile(unfinished, file);
+    await rename(unfinished, path);
+  } catch (error) {
+    await rm(unfinished, { force: true }).catch(() => undefined);
+    throw error;
+  }
 }
 
 function checked(hash: string): string {

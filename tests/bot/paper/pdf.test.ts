@@ -1,8 +1,12 @@
-import { describe, expect, it } from 'vitest';
+import fs from 'node:fs';
+import { syncBuiltinESMExports } from 'node:module';
+import { describe, expect, it, vi } from 'vitest';
 import { type Page, slipPages, squarePages, toPdf } from '../../../bot/paper/index.ts';
 import { pageOf } from '../../../bot/paper/page.ts';
 import { openPdf } from './open-pdf.ts';
 import { MADE_AT, slipsInput } from './samples.ts';
+
+const FONT = /\.ttf$/;
 
 const make = (pages: readonly Page[], madeAt = MADE_AT) =>
   toPdf(pages, { title: 'Cards', language: 'en', madeAt });
@@ -35,6 +39,19 @@ describe('toPdf', () => {
       [595.28, 841.89],
       [612, 792],
     ]);
+  });
+
+  it('reads each font file once a document, however many texts there are', async () => {
+    const pages = slipPages(slipsInput(6));
+    const reads = vi.spyOn(fs, 'readFileSync');
+    // The library holds the function by its own name, which follows only when told to.
+    syncBuiltinESMExports();
+    await make(pages);
+    const read = reads.mock.calls.map(([path]) => String(path)).filter((path) => FONT.test(path));
+    reads.mockRestore();
+    syncBuiltinESMExports();
+    expect(read).toHaveLength(2);
+    expect(new Set(read).size).toBe(2);
   });
 
   it('refuses a document without a page', async () => {

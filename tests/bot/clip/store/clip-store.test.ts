@@ -1,6 +1,15 @@
-import { mkdtemp, readdir, readFile, rm, truncate, utimes, writeFile } from 'node:fs/promises';
+import {
+  mkdir,
+  mkdtemp,
+  readdir,
+  readFile,
+  rm,
+  truncate,
+  utimes,
+  writeFile,
+} from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { createClipStore } from '../../../../bot/clip/index.ts';
 import { seal } from '../../../../bot/clip/store/sealed-file.ts';
@@ -98,6 +107,34 @@ describe('a spoilt file', () => {
     await writeFile(join(folder, 'notes.txt'), 'mine');
     await open(2 * (SEAL + 100)).put(B, clip(1));
     expect(await readdir(folder)).toContain('notes.txt');
+  });
+});
+
+describe('a disk that takes nothing', () => {
+  it('leaves no half of a clip behind', async () => {
+    // A folder in the place of the file stands for a write that fails on its way.
+    await mkdir(join(folder, A), { recursive: true });
+    await expect(open().put(A, clip(1))).rejects.toThrow();
+    expect(await readdir(folder)).toEqual([A]);
+  });
+
+  it('is used again once it is mended', async () => {
+    const store = open();
+    await mkdir(dirname(folder), { recursive: true });
+    await writeFile(folder, 'a file where the folder should be');
+    await expect(store.put(A, clip(1))).rejects.toThrow();
+    await rm(folder);
+    await store.put(A, clip(1));
+    expect(await bytesOf(A, store)).toEqual([...clip(1)]);
+  });
+
+  it('that lost its folder gets a new one with the next clip but one', async () => {
+    const store = open();
+    await store.put(A, clip(1));
+    await rm(folder, { recursive: true });
+    await expect(store.put(B, clip(1))).rejects.toThrow('ENOENT');
+    await store.put(C, clip(1));
+    expect(await readdir(folder)).toEqual([C]);
   });
 });
 
