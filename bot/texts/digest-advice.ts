@@ -11,18 +11,21 @@ import { count, listOf, name } from './words.ts';
 const MOST_NAMES = 6;
 
 /**
- * The answer first: what is ready to move up, and to what; what is worth splitting.
+ * The answer first: what is ready to move up, and to what; what is worth splitting. Nothing where nobody practised. Titles hold
+ * commas, so semicolons stand between them.
  *
  * @example
- * readyLines([]); // ['Nothing is ready to move up yet.']
+ * readyLines([]); // []
  */
 export function readyLines(rungs: readonly RungSummary[]): string[] {
   const up = rungs.filter(({ proposal }) => proposal.kind === 'move_up');
   const split = rungs.filter(({ proposal }) => proposal.kind === 'split');
   return [
-    ...(up.length > 0 ? [`Ready to move up: ${up.map(upward).join(', ')}.`] : []),
-    ...(split.length > 0 ? [`Worth splitting: ${listOf(split.map(titleOf))}.`] : []),
-    ...(up.length + split.length === 0 ? ['Nothing is ready to move up yet.'] : []),
+    ...(up.length > 0 ? [`Ready to move up: ${up.map(upward).join('; ')}.`] : []),
+    ...(split.length > 0 ? [`Worth splitting: ${split.map(titleOf).join('; ')}.`] : []),
+    ...(rungs.length > 0 && up.length + split.length === 0
+      ? ['Nothing is ready to move up yet.']
+      : []),
   ];
 }
 

@@ -1,8 +1,8 @@
 import type { Rung, RungId } from '../ladder/rung.ts';
 
 /**
- * The rung to go on to from `from`: of its own strand's `ladder` the first that needs it, else the next by order; rungs that
- * are `practised` already are passed over. Null at the top of the ladder.
+ * The rung to go on to from `from`: the next by order of its own strand's `ladder`, where easier rungs stand first and every
+ * rung after those it needs; rungs that are `practised` already are passed over. Null at the top of the ladder.
  *
  * @example
  * nextRung(rung, rungsOf('halves'), new Set()); // 'halves.to20' from the rung halves.to10
@@ -13,7 +13,5 @@ export function nextRung(
   practised: ReadonlySet<RungId>,
 ): RungId | null {
   const place = ladder.findIndex(({ id }) => id === from.id);
-  const open = ladder.filter(({ id }) => !practised.has(id) && id !== from.id);
-  const later = open.filter((rung) => ladder.indexOf(rung) > place);
-  return (open.find(({ needs }) => needs.includes(from.id)) ?? later.at(0))?.id ?? null;
+  return ladder.find(({ id }, at) => at > place && !practised.has(id))?.id ?? null;
 }

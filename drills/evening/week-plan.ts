@@ -1,3 +1,4 @@
+import { longestRun } from '../ladder/run-starts.ts';
 import type { Rung, RungId } from '../ladder/rung.ts';
 import { rungById } from '../ladder/rungs.ts';
 
@@ -41,14 +42,15 @@ export const PLAN_LIMITS = {
 const MARKING_SECONDS_PER_PART = 30;
 
 /**
- * The most cards a plan may ask of a rung: no card comes twice in a part, so a small set allows fewer than 20.
+ * The most cards a plan may ask of a rung: no card comes twice in a part, so a small set allows fewer than 20, and so does a
+ * counting range too short for a run of 20 numbers.
  *
  * @example
  * maxCards(rung); // 5 for the rung doubles.to5
  */
 export function maxCards(rung: Rung): number {
   const { max } = PLAN_LIMITS.cards;
-  return rung.kind === 'facts' ? Math.min(max, rung.facts.length) : max;
+  return Math.min(max, rung.kind === 'facts' ? rung.facts.length : longestRun(rung));
 }
 
 /**

@@ -27,7 +27,8 @@ export interface GradedParameters {
  * The values in use. No public record of children's answers fact by fact was found, so all but the last three were fitted by
  * likelihood to the simulated children of the learning bench, then moved a little to where those learned most, on tuning seeds
  * only, and rounded; the last three are our guess. The steps of `dayAfter` are ours: closest together around 0.9, where a fact
- * begins to count as known.
+ * begins to count as known. Stored states mean something under these values only: whoever changes them gives the model another
+ * name, so that memory is folded anew.
  */
 export const GRADED_PARAMETERS: GradedParameters = {
   dayAfter: [0.15, 0.45, 0.7, 0.85, 0.92, 0.97],

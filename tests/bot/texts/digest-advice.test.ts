@@ -49,8 +49,23 @@ describe('the answer of a digest', () => {
     ]);
   });
 
+  it('says nothing where nobody practised', () => {
+    expect(readyLines([])).toEqual([]);
+  });
+
+  it('keeps titles with commas apart by semicolons', () => {
+    const two = [
+      split('not_yet', named('Wren', 'Otter', 'Robin')),
+      { ...rung(), rung: 'bonds.make10' as const },
+    ];
+    expect(
+      readyLines(
+        two.map((each) => ({ ...each, proposal: split('not_yet', named('Wren')).proposal })),
+      ),
+    ).toEqual(['Worth splitting: adding within 10; what makes 10.']);
+  });
+
   it('says so when nothing is ready', () => {
-    expect(readyLines([])).toEqual(['Nothing is ready to move up yet.']);
     expect(readyLines([rung()])).toEqual(['Nothing is ready to move up yet.']);
   });
 });

@@ -87,12 +87,26 @@ describe('the rung to go on to', () => {
     expect(rung && nextRung(rung, rungsOf('halves'), new Set())).toBe('halves.to20');
   });
 
-  test('is one that needs it, of the same strand, wherever there is one', () => {
-    for (const rung of RUNGS) {
-      const next = nextOf(rung.id);
-      const needers = rungsOf(rung.strand).filter(({ needs }) => needs.includes(rung.id));
-      if (needers.length > 0) expect(next).toBe(needers[0]?.id);
+  test('is the next of the strand, so that no rung is left out on the way up', () => {
+    for (const strand of new Set(RUNGS.map((rung) => rung.strand))) {
+      const ladder = rungsOf(strand).map(({ id }) => id);
+      expect(ladder.map((id) => nextOf(id))).toEqual([...ladder.slice(1), null]);
     }
+  });
+
+  test('needs no rung of the strand that is still to come', () => {
+    for (const rung of RUNGS) {
+      const ladder = rungsOf(rung.strand).map(({ id }) => id);
+      const next = rungById(nextOf(rung.id) ?? rung.id);
+      const ahead = next?.needs.filter((id) => ladder.indexOf(id) > ladder.indexOf(rung.id));
+      expect(ahead, rung.id).toEqual([]);
+    }
+  });
+
+  test('from one times table is the next table, and the tables mixed come after all of them', () => {
+    expect(nextOf('times.twos')).toBe('times.tens');
+    expect(nextOf('times.twos', ['times.tens'])).toBe('times.fives');
+    expect(nextOf('times.fives')).toBe('times.mixed');
   });
 
   test('is never the rung itself nor one of another strand', () => {
