@@ -14,7 +14,7 @@ export const MOST_FRAMES = 44;
 /**
  * Bytes a clip of so many frames stays under when nothing else is asked. Ten cards between two more frames get 50 kB, so that an
  * evening of five such parts takes 250 kB of a family's data. No clip gets less than 40 kB, so that a short part need not
- * be coarse, nor more than 100 kB, from where on the chat service slows uploads (seen by the project, not promised by the service).
+ * be coarse, nor more than 100 kB, from where on the chat service slows uploads (as measured by others; the service promises nothing).
  *
  * @example
  * usualMaxBytes(12); // => 50000

@@ -1,5 +1,5 @@
 import { type EveningView, localTimeAt, type Way } from '../../db/index.ts';
-import { askedOf, type DrillPart, runNumbers, type SchoolDay } from '../../drills/index.ts';
+import { askedOf, runNumbers, type SchoolDay } from '../../drills/index.ts';
 import type { Clips } from '../clip/index.ts';
 import type { Painter } from '../media/index.ts';
 import { BUTTONS } from '../texts/buttons.ts';
@@ -7,7 +7,7 @@ import * as texts from '../texts/evening.ts';
 import { lines, name } from '../texts/words.ts';
 import { partClip } from './clips.ts';
 import { eveningStep } from './evening-step.ts';
-import { partPicture, resultPicture } from './pictures.ts';
+import { partPicture, resultPicture, titlePicture } from './pictures.ts';
 import { type Button, button, rows, type Screen } from './screen.ts';
 
 /** Why an evening is on a screen: as it arrives, as the nudge, as the reminder, or after a tap. */
@@ -70,7 +70,7 @@ function partScreen(view: EveningView, index: number, means: Means): Screen {
   const isRun = part?.kind === 'run';
   const untouched = view.results.every((result) => result === null);
   return {
-    ...shown(texts.partTask(view, index), part, means),
+    ...shown(texts.partTask(view, index), view, index, means),
     buttons: [
       [
         button(isRun ? BUTTONS.allSaid : BUTTONS.allRight, { kind: 'allRight', ...at }),
@@ -84,7 +84,7 @@ function partScreen(view: EveningView, index: number, means: Means): Screen {
 function markingScreen(view: EveningView, index: number, means: Means): Screen {
   const part = view.drill.parts[index];
   const buttons = part?.kind === 'run' ? saidButtons(view, index) : missedButtons(view, index);
-  return { ...shown(texts.marking(view, index), part, means), buttons };
+  return { ...shown(texts.marking(view, index), view, index, means), buttons };
 }
 
 function missedButtons(view: EveningView, index: number): Button[][] {
@@ -118,12 +118,19 @@ function saidButtons(view: EveningView, index: number): Button[][] {
 /** A text with the part it is about, in the family's way: a clip, a picture, or words. A clock is always a picture. */
 function shown(
   text: Screen['text'],
-  part: DrillPart | undefined,
+  view: EveningView,
+  index: number,
   { painter, clips, way }: Means,
 ): Pick<Screen, 'text' | 'clip' | 'picture' | 'words'> {
+  const part = view.drill.parts[index];
   if (!part) return { text };
+  const afterClock = view.drill.parts.slice(0, index).some(({ strand }) => strand === 'clock');
   const words = texts.partInWords(part);
-  if (way === 'words' && part.strand !== 'clock') return { text: lines(text, '', words) };
+  if (way === 'words' && part.strand !== 'clock') {
+    // A message cannot lose its picture: over what follows a clock, a small picture of the title takes the clocks' place.
+    const picture = afterClock ? titlePicture(painter, part) : undefined;
+    return { text: lines(text, '', words), picture };
+  }
   const picture = partPicture(painter, part);
   const clip = way === undefined || way === 'clip' ? partClip(clips, part) : undefined;
   return { text, clip, picture, words };
@@ -146,8 +153,12 @@ function resultScreen(view: EveningView, { painter, way }: Means): Screen {
   return {
     text: texts.result(view),
     buttons: [[button(BUTTONS.fix, { kind: 'fix', evening: view.id })]],
-    picture: way === 'words' ? undefined : resultPicture(painter, view),
+    picture: way === 'words' && !hasClock(view) ? undefined : resultPicture(painter, view),
   };
+}
+
+function hasClock({ drill }: EveningView): boolean {
+  return drill.parts.some(({ strand }) => strand === 'clock');
 }
 
 /** Which part's marks to change. */

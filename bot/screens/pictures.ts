@@ -6,6 +6,7 @@ import {
   type Drawing,
   drawable,
   type Painter,
+  readyFrame,
   resultCard,
   runSheet,
 } from '../media/index.ts';
@@ -17,6 +18,7 @@ import type { Picture } from './screen.ts';
 const PIXELS = 720;
 /** Less sharp, so that five clips and the result together stay under 250 kB; type is large enough for it. */
 const RESULT_PIXELS = 504;
+const TITLE_PIXELS = 240;
 /** Cards to say again at breakfast. */
 const SAY_AGAIN = 3;
 
@@ -39,6 +41,16 @@ export function partPicture(painter: Painter, part: DrillPart): Picture {
   const numbers = runNumbers(part);
   const limit = rung?.kind === 'run' ? rung.limit : Math.max(...numbers);
   return pictureOf(painter, runSheet({ title, numbers, limit }));
+}
+
+/** A part's title, and how many cards or where the count starts: a few kilobytes. */
+export function titlePicture(painter: Painter, part: DrillPart): Picture {
+  const title = rungTitle(part.rung);
+  const drawing =
+    part.kind === 'run'
+      ? cardSheet({ title, faces: [{ kind: 'text', text: String(part.start) }] })
+      : readyFrame({ title, cards: part.cards.length, seconds: part.seconds });
+  return pictureOf(painter, drawing, TITLE_PIXELS);
 }
 
 /** The end of an evening on one card. */

@@ -3,7 +3,9 @@ import { type Api, GrammyError, HttpError } from 'grammy';
 import {
   type Courier,
   type Delivery,
+  findHelperByChat,
   getRunningClass,
+  getWay,
   localTimeAt,
   type Outcome,
   type Parcel,
@@ -21,8 +23,8 @@ import { eveningStep } from '../screens/evening-step.ts';
 import { digest } from '../texts/digest.ts';
 
 /**
- * Makes messages of what is owed: evenings, nudges and reminders to helpers, digests to teachers. Everything that can fail
- * without the network (reading, composing, drawing) happens before a parcel is handed out.
+ * Makes messages of what is owed: evenings, nudges and reminders to helpers, digests to teachers. What can fail without the
+ * network (reading, composing) happens before a parcel is handed out; a clip or picture that fails then gives way to words.
  */
 export function createCourier(deps: BotDeps): Courier {
   return {
@@ -55,7 +57,9 @@ async function prepareEvening(
   if (step === 'closed' || step === 'declined' || (occasion !== 'evening' && marked)) return null;
   // The second message always offers Start: it may be the first one that arrives.
   const shown = occasion === 'evening' ? view : { ...view, started: false, marking: null };
-  const screen = eveningScreen(shown, day, deps, occasion);
+  const helper = await findHelperByChat(deps.store, delivery.chatId);
+  const way = helper ? await getWay(deps.store, helper.id) : undefined;
+  const screen = eveningScreen(shown, day, { ...deps, way }, occasion);
   return parcel(() => postScreen(deps, delivery.chatId, screen));
 }
 

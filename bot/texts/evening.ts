@@ -64,10 +64,18 @@ export function partTask(view: EveningView, index: number): Text {
     heading(view),
     last,
     bold(`Part ${index + 1} of ${view.drill.parts.length}: ${part ? rungTitle(part.rung) : ''}`),
-    part?.kind === 'run'
-      ? 'Count aloud together from the number shown. Stop at the first slip.'
-      : `Say each answer aloud, about ${part?.seconds ?? 3} seconds a card. No rush.`,
+    part ? task(part) : null,
   );
+}
+
+function task(part: DrillPart): string {
+  if (part.kind === 'run') {
+    return `Count aloud together: start at ${part.start}, ${count(part.length, 'number', 'numbers')} in all. Stop at the first slip.`;
+  }
+  const pace = `about ${part.seconds} seconds a card. No rush.`;
+  return part.strand === 'words'
+    ? `Read each word aloud and show or write the number, ${pace}`
+    : `Say each answer aloud, ${pace}`;
 }
 
 /** The cards as words, for a phone that shows no picture. */

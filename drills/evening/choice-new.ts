@@ -1,28 +1,37 @@
 import type { RungEntry } from '../ladder/rung-table.ts';
 import { bestOf } from './choice-best.ts';
 import type { CardScores } from './choice-scores.ts';
+import type { Random } from './random.ts';
 
 /** One card in so many may be a new one with a nought in it. */
 const NOUGHT_SHARE = 5;
 
+/** The never-asked facts a part may bring, and surer ones that may stand in for some of them; places in `entries`. */
+export interface NewFacts {
+  readonly admitted: readonly number[];
+  readonly spare: readonly number[];
+}
+
 /**
- * The never-asked facts that a part of `count` cards may bring, as places in `entries`; `seen` are those asked before.
+ * The never-asked facts that a part of `count` cards may bring; `seen` are those asked before.
  *
  * A new fact counts by the chance that the child does not know it, because never asked is not the same as not known; so many
- * are let in, the most useful first, that these chances stay within `limit`, and always one. Where the asked ones do not fill the
- * part, the surest new ones do. Facts with a nought are at most a fifth of the part while others are to be had.
+ * are let in, the most useful first, that these chances stay within `limit`, never more than `limit` rounded up in cards, and
+ * always one. Where the asked ones do not fill the part, new ones drawn from the whole rung do, so that a first evening shows
+ * what the rung is about; `spare` then holds the surest others. Facts with a nought are at most a fifth of the part while others
+ * are to be had.
  */
 export function admitNew(
   entries: readonly RungEntry[],
   { recall, worth, isNew }: CardScores,
   seen: readonly number[],
-  { count, limit }: { count: number; limit: number },
-): number[] {
+  { count, limit, random }: { count: number; limit: number; random: Random },
+): NewFacts {
   const fresh: number[] = [];
   for (let at = 0; at < entries.length; at += 1) if (isNew[at] === 1) fresh.push(at);
   const needed = Math.min(fresh.length, count - seen.length);
   const admitted: number[] = [];
-  if (fresh.length === 0 || (limit <= 0 && needed <= 0)) return admitted;
+  if (fresh.length === 0 || (limit <= 0 && needed <= 0)) return { admitted, spare: [] };
 
   let noughts = Math.ceil(count / NOUGHT_SHARE);
   const admit = (places: readonly number[], goesOn: (at: number) => boolean) => {
@@ -38,15 +47,17 @@ export function admitNew(
   if (limit > 0) {
     admit(bestOf(fresh, worth, count), (at) => {
       unknown += 1 - (recall[at] ?? 0);
-      return admitted.length === 0 || unknown <= limit;
+      return admitted.length === 0 || (unknown <= limit && admitted.length < Math.ceil(limit));
     });
   }
-  if (admitted.length < needed) {
-    const surest = bestOf(fresh, recall, fresh.length);
-    const isShort = () => admitted.length < needed;
-    admit(surest, isShort);
-    noughts = fresh.length;
-    admit(surest, isShort);
-  }
-  return admitted;
+  if (admitted.length >= needed) return { admitted, spare: [] };
+  const drawn = random.shuffle(fresh);
+  const isShort = () => admitted.length < needed;
+  admit(drawn, isShort);
+  noughts = fresh.length;
+  admit(drawn, isShort);
+  const spare = bestOf(fresh, recall, 2 * count).filter(
+    (at) => !admitted.includes(at) && entries[at]?.hasNought !== true,
+  );
+  return { admitted, spare };
 }

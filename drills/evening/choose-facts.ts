@@ -28,7 +28,8 @@ export interface FactChoice {
  * The cards of one part, in the order they are shown; `count` of them, or the whole set when it is smaller.
  *
  * Of the facts asked before and the few new ones let in (see admitNew), those come that the model thinks most worth asking
- * today. Then some give way to surer ones, so that about eight of ten go right (see encourage). Near twins are kept apart, and
+ * today. While it goes well, half of the part is new: one new fact to seven known ones is meant for what a child cannot do yet.
+ * Then some give way to surer ones, so that about eight of ten go right (see encourage). Near twins are kept apart, and
  * what is left to chance is drawn from `random` in the rung's own order.
  */
 export function chooseFacts(choice: FactChoice): FactId[] {
@@ -38,11 +39,34 @@ export function chooseFacts(choice: FactChoice): FactId[] {
   const seen: number[] = [];
   for (let at = 0; at < entries.length; at += 1) if (scores.isNew[at] === 0) seen.push(at);
 
-  const candidates = [...seen, ...admitNew(entries, scores, seen, { count, limit: newLimit })];
-  const chosen = encourage(bestOf(candidates, scores.worth, count), candidates, scores);
+  const goesWell = newLimit > 0 && isGoingWell(choice, seen, count);
+  const limit = goesWell ? Math.max(newLimit, Math.floor(count / 2)) : newLimit;
+  const { admitted, spare } = admitNew(entries, scores, seen, { count, limit, random });
+  const best = goesWell
+    ? [...admitted, ...bestOf(seen, scores.worth, count - admitted.length)]
+    : bestOf([...seen, ...admitted], scores.worth, count);
+  const chosen = encourage(best, [...seen, ...admitted, ...spare], scores);
   const cards = random.shuffle(chosen).flatMap((at) => entries[at] ?? []);
   return keepTwinsApart(
     cards.map(({ fact }) => fact),
     cards.map(({ family }) => family),
   );
+}
+
+/** A child has the hang of a rung while at most one in so many of the facts asked was missed when it was asked last. Ours. */
+const MISSED_SHARE = 10;
+
+/** Whether a whole part's worth of the rung has been asked, and hardly any of it stands as missed. */
+function isGoingWell(
+  { entries, memory }: FactChoice,
+  seen: readonly number[],
+  count: number,
+): boolean {
+  if (seen.length < count) return false;
+  let missed = 0;
+  for (const at of seen) {
+    const fact = entries[at]?.fact;
+    if (fact !== undefined && memory.get(fact)?.lastRight === false) missed += 1;
+  }
+  return missed * MISSED_SHARE <= seen.length;
 }

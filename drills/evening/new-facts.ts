@@ -10,9 +10,11 @@ import type { Variant } from './variant.ts';
 const NEW_FACTS_AN_EVENING = 4;
 
 /**
- * The most new facts that each part should bring, counted by the chance that the child does not know them (see admitNew), so
- * not always a whole number. Those of an evening are shared out evenly over the parts that have any left, at least one each; a
- * short evening brings half as many.
+ * The most new facts that each part should bring, counted by the chance that the child does not know them, and rounded up in
+ * cards (see admitNew); so not always a whole number.
+ *
+ * Those of an evening are shared out evenly over the parts that have any left, at least one each, so five or six such parts
+ * bring more than four; a short evening brings half as many.
  */
 export function newFactsPerPart(
   rungs: readonly Rung[],

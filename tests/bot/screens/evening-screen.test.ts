@@ -185,3 +185,24 @@ describe('changing a mark', () => {
     expect(kindsOf(fixScreen(finished({ book: null, pages: null })))).toEqual(['mark', 'start']);
   });
 });
+
+describe('words only', () => {
+  const inWords = (part: number) => eveningScreen(partOf(part), TUESDAY, { painter, way: 'words' });
+
+  it('show a part without a picture, its cards in the text', () => {
+    expect(inWords(0).picture).toBeUndefined();
+    expect(inWords(0).text.text).toContain('\n1. ');
+  });
+
+  it('show clocks as a picture all the same', () => {
+    expect(inWords(1).picture?.hash).toBe(screenOf(partOf(1)).picture?.hash);
+  });
+
+  it('never leave the clocks above what follows: a small picture takes their place', () => {
+    const after = inWords(2);
+    expect(after.picture).toBeDefined();
+    expect(after.picture?.hash).not.toBe(inWords(1).picture?.hash);
+    expect(after.picture?.paint().length).toBeLessThan(6000);
+    expect(after.text.text).toContain('Start at');
+  });
+});

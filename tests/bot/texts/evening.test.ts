@@ -58,7 +58,7 @@ describe('a part', () => {
 
   it('of counting asks to count, not to answer', () => {
     const { text } = texts.partTask(view(), 2);
-    expect(text).toContain('Count aloud together from the number shown.');
+    expect(text).toContain('Count aloud together: start at 35, 4 numbers in all.');
     expect(text).not.toContain('seconds a card');
   });
 

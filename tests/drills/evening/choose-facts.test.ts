@@ -139,21 +139,31 @@ describe('encouragement', () => {
 
 describe('new facts', () => {
   const known = askedAs(0.95, 0.1);
+  /** Known, too, but one in five was missed last: it does not go well. */
+  const shaky = (at: number) => (at % 5 === 0 ? { ...known, lastRight: false } : known);
 
-  test('a new fact counts by the chance that it is not known', () => {
-    const memory = memoryOf((_, at) => (at < 33 ? known : null));
-    const cards = chooseFacts(choice(memory, { newLimit: 1 }));
-    expect(cards.filter(isNew(memory))).toHaveLength(2);
+  test('are never more cards than the limit rounded up, however surely they are known', () => {
+    const memory = memoryOf((_, at) => (at < 33 ? shaky(at) : lentAs(0.99, 1)));
+    for (const [newLimit, most] of [
+      [1, 1],
+      [1.5, 2],
+      [4, 4],
+    ] as const) {
+      expect(chooseFacts(choice(memory, { newLimit })).filter(isNew(memory))).toHaveLength(most);
+    }
   });
 
-  test('one that relatives vouch for counts less', () => {
-    const memory = memoryOf((_, at) => (at < 33 ? known : lentAs(0.75, 1)));
-    const cards = chooseFacts(choice(memory, { newLimit: 1 }));
-    expect(cards.filter(isNew(memory))).toHaveLength(4);
+  test('a new fact counts by the chance that it is not known, so one that relatives vouch for counts less', () => {
+    const doubtful = memoryOf((_, at) => (at < 33 ? shaky(at) : lentAs(0.3, 1)));
+    const vouched = memoryOf((_, at) => (at < 33 ? shaky(at) : lentAs(0.75, 1)));
+    const count = (memory: typeof doubtful) =>
+      chooseFacts(choice(memory, { newLimit: 1.2 })).filter(isNew(memory)).length;
+    expect(count(doubtful)).toBe(1);
+    expect(count(vouched)).toBe(2);
   });
 
   test('one comes even where it is too unsure for the limit', () => {
-    const memory = memoryOf((_, at) => (at < 33 ? known : null));
+    const memory = memoryOf((_, at) => (at < 33 ? shaky(at) : null));
     const cards = chooseFacts(choice(memory, { newLimit: 0.1 }));
     expect(cards.filter(isNew(memory))).toHaveLength(1);
   });
@@ -164,14 +174,34 @@ describe('new facts', () => {
     expect(cards.filter(isNew(memory))).toHaveLength(0);
   });
 
-  test('where too few were asked before, the surest new ones fill the part', () => {
+  test('are half of the part while it goes well: one in ten asked may stand as missed, not more', () => {
+    const missedBy = (missed: number) =>
+      memoryOf((_, at) => (at < 20 ? { ...known, lastRight: at >= missed } : lentAs(0.9, 0.01)));
+    const count = (missed: number) =>
+      chooseFacts(choice(missedBy(missed), { newLimit: 1 })).filter(isNew(missedBy(missed))).length;
+    expect(count(0)).toBe(5);
+    expect(count(2)).toBe(5);
+    expect(count(3)).toBeLessThanOrEqual(1);
+  });
+
+  test('fill a first part from the whole rung, as far as eight of ten can be expected to go right', () => {
+    const memory = memoryOf((_, at) => lentAs(at < 20 ? 0.95 : 0.7, 1));
+    const cards = chooseFacts(choice(memory));
+    const later = cards.filter((fact) => FACTS.indexOf(fact) >= 20);
+    expect(later.length).toBeGreaterThan(2);
+    const expected = cards.reduce((sum, fact) => sum + (stateIn(memory, fact)[0] ?? 0), 0);
+    expect(expected).toBeGreaterThanOrEqual(8);
+  });
+
+  test('where too few were asked before, new ones fill the part, and surer ones stand in for doubtful ones', () => {
     const memory = memoryOf((fact, at) =>
       at < 4 ? known : lentAs(fact.startsWith('add:2') ? 0.8 : 0.4, 1),
     );
     const cards = chooseFacts(choice(memory, { newLimit: 0 }));
     const fresh = cards.filter(isNew(memory));
     expect(fresh).toHaveLength(6);
-    expect(fresh.map((fact) => stateIn(memory, fact)[0])).toEqual([0.8, 0.8, 0.8, 0.8, 0.8, 0.8]);
+    const expected = cards.reduce((sum, fact) => sum + (stateIn(memory, fact)[0] ?? 0), 0);
+    expect(expected).toBeGreaterThanOrEqual(8);
   });
 
   test('facts with a nought fill at most a fifth of the part while others are to be had', () => {

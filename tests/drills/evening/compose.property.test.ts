@@ -14,6 +14,7 @@ import {
   factParts,
   forAnyEvening,
   forcedNew,
+  goesWell,
   newOnes,
   runParts,
   twinsTouch,
@@ -84,16 +85,22 @@ describe('any part of cards', () => {
     });
   });
 
-  test('at most four unknown new facts come, shared over the parts that have new ones, or one, unless too few were asked', () => {
+  test('about four unknown new facts come, shared over the parts that have new ones; half a part while it goes well', () => {
     forAnyEvening((input) => {
       const parts = factParts(composeEvening(input), input);
       const sharing = parts.filter(({ rung }) => newOnes(rung.facts, input).length > 0).length;
       const share = Math.max(1, 4 / Math.max(1, sharing));
       for (const { part, rung } of parts) {
-        const forced = forcedNew(part.cards.length, rung, input);
+        const size = part.cards.length;
+        if (forcedNew(size, rung, input) > 0) continue;
         const fresh = newOnes(part.cards, input);
-        if (fresh.length > Math.max(1, forced)) {
-          expect(expectedUnknown(fresh, input)).toBeLessThanOrEqual(share);
+        if (goesWell(size, rung, input)) {
+          expect(fresh.length).toBeLessThanOrEqual(
+            Math.max(Math.ceil(share), Math.floor(size / 2)),
+          );
+        } else {
+          expect(fresh.length).toBeLessThanOrEqual(Math.ceil(share));
+          if (fresh.length > 1) expect(expectedUnknown(fresh, input)).toBeLessThanOrEqual(share);
         }
       }
     });

@@ -21,7 +21,7 @@ describe('composeEvening', () => {
           strand: 'doubles',
           rung: 'doubles.to5',
           seconds: 3,
-          cards: ['double:3', 'double:5', 'double:1', 'double:4', 'double:2'],
+          cards: ['double:3', 'double:1', 'double:2', 'double:4', 'double:5'],
         },
         {
           kind: 'run',

@@ -77,6 +77,13 @@ export function forcedNew(size: number, { facts }: FactRung, input: EveningInput
   return size - (facts.length - newOnes(facts, input).length);
 }
 
+/** Whether a whole part of this size was asked before, with at most one fact in ten missed last. */
+export function goesWell(size: number, { facts }: FactRung, input: EveningInput): boolean {
+  const missed = lastMarked(facts, false, input).length;
+  const asked = missed + lastMarked(facts, true, input).length;
+  return asked >= size && missed * 10 <= asked;
+}
+
 /** Whether some order of these cards keeps near twins apart: no family is more than every other place. */
 export function canBeParted(cards: readonly FactId[]): boolean {
   const sizes = new Map<string, number>();
