@@ -28,8 +28,10 @@ export interface FactChoice {
  * The cards of one part, in the order they are shown; `count` of them, or the whole set when it is smaller.
  *
  * Of the facts asked before and the few new ones let in (see admitNew), those come that the model thinks most worth asking
- * today. While it goes well, half of the part is new: one new fact to seven known ones is meant for what a child cannot do yet.
- * Then some give way to surer ones, so that about eight of ten go right (see encourage). Near twins are kept apart, and
+ * today. Then some give way to surer ones, so that about eight of ten go right (see encourage).
+ *
+ * While it goes well, half of the part is new and drawn from the whole rung: one new fact to seven known ones is meant for what a
+ * child cannot do yet, and a child who can is not kept at the easiest cards. A tenth missed ends that. Near twins are kept apart, and
  * what is left to chance is drawn from `random` in the rung's own order.
  */
 export function chooseFacts(choice: FactChoice): FactId[] {
@@ -39,13 +41,20 @@ export function chooseFacts(choice: FactChoice): FactId[] {
   const seen: number[] = [];
   for (let at = 0; at < entries.length; at += 1) if (scores.isNew[at] === 0) seen.push(at);
 
-  const goesWell = newLimit > 0 && isGoingWell(choice, seen, count);
-  const limit = goesWell ? Math.max(newLimit, Math.floor(count / 2)) : newLimit;
-  const { admitted, spare } = admitNew(entries, scores, seen, { count, limit, random });
-  const best = goesWell
-    ? [...admitted, ...bestOf(seen, scores.worth, count - admitted.length)]
-    : bestOf([...seen, ...admitted], scores.worth, count);
-  const chosen = encourage(best, [...seen, ...admitted, ...spare], scores);
+  const hasNew = newLimit > 0 && seen.length < entries.length;
+  const goesWell = hasNew && isGoingWell(choice, seen, count);
+  const limit = goesWell ? Math.floor(count / 2) : newLimit;
+  const { admitted, spare } = admitNew(entries, scores, seen, {
+    ...{ count, limit, random },
+    drawn: goesWell,
+  });
+  const chosen = goesWell
+    ? [...admitted, ...encourage(bestOf(seen, scores.worth, count - admitted.length), seen, scores)]
+    : encourage(
+        bestOf([...seen, ...admitted], scores.worth, count),
+        [...seen, ...admitted, ...spare],
+        scores,
+      );
   const cards = random.shuffle(chosen).flatMap((at) => entries[at] ?? []);
   return keepTwinsApart(
     cards.map(({ fact }) => fact),

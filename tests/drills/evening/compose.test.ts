@@ -88,9 +88,13 @@ describe('new facts', () => {
     newIn(input).map(({ length }) => length);
 
   test('they are shared out when two parts have new ones', () => {
-    const memory = allAskedOn(
+    const asked = allAskedOn(
       [...factsOf('bonds.to10').slice(0, 50), ...factsOf('takeaway.to10').slice(0, 50)],
       [monday],
+    );
+    // One in five missed last: it does not go well, so new facts are few.
+    const memory = new Map(
+      [...asked].map(([fact, known], at) => [fact, { ...known, lastRight: at % 5 !== 0 }] as const),
     );
     const input = anEvening(['bonds.to10', 'takeaway.to10'], { memory });
     const [bonds = [], takeaway = []] = newIn(input);
