@@ -192,8 +192,8 @@ describe.each(WIDTHS)('a document on the page at %i px', (width) => {
   });
 });
 
-describe.each(WIDTHS)('the end of a long chat at %i px', (width) => {
-  useOpenPage(width);
+describe('the end of a long chat', () => {
+  useOpenPage(360);
   const below = () => page.getByRole('button', { name: 'New message below' });
   const distance = () =>
     page

@@ -86,9 +86,18 @@ export function goesWell(size: number, { facts }: FactRung, input: EveningInput)
 
 /** Whether some order of these cards keeps near twins apart: no family is more than every other place. */
 export function canBeParted(cards: readonly FactId[]): boolean {
+  return largestFamily(cards) <= Math.ceil(cards.length / 2);
+}
+
+/** Whether one family is more than half of the cards: kept apart, it takes every other place, and so the first. */
+export function opensWithTwins(cards: readonly FactId[]): boolean {
+  return largestFamily(cards) * 2 > cards.length;
+}
+
+function largestFamily(cards: readonly FactId[]): number {
   const sizes = new Map<string, number>();
   for (const card of cards) sizes.set(familyOf(card), (sizes.get(familyOf(card)) ?? 0) + 1);
-  return Math.max(0, ...sizes.values()) <= Math.ceil(cards.length / 2);
+  return Math.max(0, ...sizes.values());
 }
 
 /** Whether two near twins follow each other. */

@@ -45,6 +45,8 @@ function seekIn(page: Page, seconds: number): Promise<string> {
       video.onseeked = resolve;
       video.currentTime = at;
     });
+    // "seeked" may come a moment before the picture on a busy machine: two frames of the page later it is there.
+    for (let frame = 0; frame < 2; frame += 1) await new Promise(requestAnimationFrame);
     context.drawImage(video, 0, 0);
     const { data } = context.getImageData(0, 0, 480, 480);
     let grey = '';
