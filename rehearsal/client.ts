@@ -20,16 +20,26 @@ export interface AccountToAdd {
 
 /** A file a person sends to the bot. */
 export interface FileToSend {
-  readonly kind: 'photo' | 'document' | 'voice';
-  readonly fileName: string;
+  readonly kind: 'photo' | 'video' | 'document' | 'voice';
+  readonly bytes: Uint8Array;
+  /** File name; phones give none to a photo or a voice note. */
+  readonly name?: string;
+  /** Told by the name when absent. */
   readonly mimeType?: string;
   readonly caption?: string;
-  readonly bytes: Uint8Array;
+  /** Length of a voice note or a video; read from the file when absent, where it can be. */
+  readonly seconds?: number;
 }
 
 function labels(messages: readonly ChatMessage[]): string {
   const shown = messages.flatMap(({ buttons }) => buttons.flat()).map(({ text }) => `"${text}"`);
   return shown.length === 0 ? 'There are no buttons.' : `There are: ${shown.join(', ')}.`;
+}
+
+async function answerOf<T>(response: Response): Promise<T> {
+  const answer = await response.json();
+  if (!response.ok) throw new Error(answer.error ?? `the rehearsal answered ${response.status}`);
+  return answer;
 }
 
 /**
@@ -51,9 +61,7 @@ export class RehearsalClient {
         ? {}
         : { body: JSON.stringify(body), headers: { 'content-type': 'application/json' } }),
     });
-    const answer = await response.json();
-    if (!response.ok) throw new Error(answer.error ?? `the rehearsal answered ${response.status}`);
-    return answer;
+    return answerOf(response);
   }
 
   /** Adds a person; a second call with the same id changes name, note and language. */
@@ -75,9 +83,18 @@ export class RehearsalClient {
     return this.#call('POST', `/accounts/${accountId}/say`, { text });
   }
 
-  sendFile(accountId: number, { bytes, ...rest }: FileToSend): Promise<ChatMessage> {
-    const base64 = Buffer.from(bytes).toString('base64');
-    return this.#call('POST', `/accounts/${accountId}/files`, { ...rest, base64 });
+  /** Sends a photo, a video, a document or a voice note, of up to 50 MB. The chat must be open. */
+  async sendFile(accountId: number, file: FileToSend): Promise<ChatMessage> {
+    const { bytes, mimeType = 'application/octet-stream', ...rest } = file;
+    const query = new URLSearchParams(
+      Object.entries(rest).map(([key, value]) => [key, String(value)]),
+    );
+    const response = await fetch(`${this.#root}/accounts/${accountId}/files?${query}`, {
+      method: 'POST',
+      body: new Uint8Array(bytes),
+      headers: { 'content-type': mimeType },
+    });
+    return answerOf(response);
   }
 
   /** Taps the button that carries `data`; it must be on the message now. */

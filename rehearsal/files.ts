@@ -14,7 +14,7 @@ export interface FileStore {
 
 function uniqueIdOf({ fileClass, fileName = '', shape = {}, bytes }: NewFile): string {
   const { width = '', height = '', duration = '' } = shape;
-  const given = fileClass === 'Video' ? `${width}x${height}x${duration}\0` : '';
+  const given = ['Video', 'Voice'].includes(fileClass) ? `${width}x${height}x${duration}\0` : '';
   const hash = createHash('sha256').update(`${fileClass}\0${fileName}\0${given}`).update(bytes);
   return hash.digest('base64url').slice(0, 15);
 }

@@ -61,20 +61,22 @@ function toVideo(service: Service, record: FileRecord): Record<string, unknown> 
   return { ...toDocument(service, record), width, height, duration };
 }
 
+/** A recording as the service's Voice object; a length that is not known is 0. */
+function toVoice(service: Service, record: FileRecord): Record<string, unknown> {
+  const { mimeType, size, duration = 0 } = record;
+  return {
+    ...reference(service, record, 'full'),
+    duration,
+    mime_type: mimeType,
+    file_size: size,
+  };
+}
+
 function toMedia(service: Service, record: FileRecord): Record<string, unknown> {
   if (record.fileClass === 'Photo') return { photo: toPhotoSizes(service, record) };
   if (record.fileClass === 'Document') return { document: toDocument(service, record) };
   if (record.fileClass === 'Video') return { video: toVideo(service, record) };
-  const { mimeType, size } = record;
-  // The length of a recording is not read from the file.
-  return {
-    voice: {
-      ...reference(service, record, 'full'),
-      duration: 1,
-      mime_type: mimeType,
-      file_size: size,
-    },
-  };
+  return { voice: toVoice(service, record) };
 }
 
 function toContent(service: Service, { content }: StoredMessage): Record<string, unknown> {

@@ -30,6 +30,8 @@ export function createCourier(deps: BotDeps): Courier {
   return {
     prepare: async (delivery) => {
       switch (delivery.kind) {
+        case 'greeting':
+          return null;
         case 'evening':
         case 'nudge':
         case 'reminder':

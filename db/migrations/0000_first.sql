@@ -134,6 +134,24 @@ CREATE TABLE "run_result" (
 	CONSTRAINT "run_result_once" UNIQUE("evening_id","part","revision")
 );
 --> statement-breakpoint
+CREATE TABLE "act" (
+	"id" uuid PRIMARY KEY NOT NULL,
+	"class_id" uuid NOT NULL,
+	"teacher_id" uuid NOT NULL,
+	"kind" text NOT NULL,
+	"before" jsonb NOT NULL,
+	"created_at" timestamp with time zone NOT NULL,
+	"undone_at" timestamp with time zone
+);
+--> statement-breakpoint
+CREATE TABLE "adjustment" (
+	"child_id" uuid PRIMARY KEY NOT NULL,
+	"steps" integer DEFAULT 0 NOT NULL,
+	"fewer" boolean DEFAULT false NOT NULL,
+	"untimed" boolean DEFAULT false NOT NULL,
+	"since" timestamp with time zone NOT NULL
+);
+--> statement-breakpoint
 CREATE TABLE "child" (
 	"id" uuid PRIMARY KEY NOT NULL,
 	"class_id" uuid NOT NULL,
@@ -159,6 +177,7 @@ CREATE TABLE "break" (
 CREATE TABLE "class_teacher" (
 	"class_id" uuid NOT NULL,
 	"teacher_id" uuid NOT NULL,
+	"role" text DEFAULT 'lead' NOT NULL,
 	"created_at" timestamp with time zone NOT NULL,
 	CONSTRAINT "class_teacher_class_id_teacher_id_pk" PRIMARY KEY("class_id","teacher_id")
 );
@@ -209,6 +228,7 @@ CREATE TABLE "class" (
 	"digest_time" text NOT NULL,
 	"curriculum" text DEFAULT 'own' NOT NULL,
 	"grade" text,
+	"country" text,
 	"times_since" timestamp with time zone NOT NULL,
 	"digest_since" timestamp with time zone NOT NULL,
 	"created_at" timestamp with time zone NOT NULL,
@@ -238,6 +258,10 @@ CREATE TABLE "teacher" (
 CREATE TABLE "teacher_invite" (
 	"id" uuid PRIMARY KEY NOT NULL,
 	"code_hash" text NOT NULL,
+	"class_id" uuid,
+	"issued_by" uuid,
+	"role" text,
+	"revoked_at" timestamp with time zone,
 	"expires_at" timestamp with time zone NOT NULL,
 	"used_by" uuid,
 	"used_at" timestamp with time zone,
@@ -248,6 +272,8 @@ CREATE TABLE "teacher_invite" (
 CREATE TABLE "book" (
 	"id" uuid PRIMARY KEY NOT NULL,
 	"class_id" uuid NOT NULL,
+	"child_id" uuid,
+	"place" integer DEFAULT 1 NOT NULL,
 	"title" text NOT NULL,
 	"first_page" integer NOT NULL,
 	"last_page" integer NOT NULL,
@@ -280,9 +306,27 @@ CREATE TABLE "note" (
 	"teacher_id" uuid NOT NULL,
 	"kind" text NOT NULL,
 	"body" text NOT NULL,
+	"bot_id" bigint,
+	"evenings" text DEFAULT 'first' NOT NULL,
 	"first_day" date NOT NULL,
 	"last_day" date NOT NULL,
-	"created_at" timestamp with time zone NOT NULL
+	"created_at" timestamp with time zone NOT NULL,
+	"removed_at" timestamp with time zone
+);
+--> statement-breakpoint
+CREATE TABLE "scheme" (
+	"id" uuid PRIMARY KEY NOT NULL,
+	"class_id" uuid NOT NULL,
+	"first_day" date NOT NULL,
+	"created_at" timestamp with time zone NOT NULL,
+	"retired_at" timestamp with time zone
+);
+--> statement-breakpoint
+CREATE TABLE "scheme_week" (
+	"scheme_id" uuid NOT NULL,
+	"week" integer NOT NULL,
+	"plan" jsonb NOT NULL,
+	CONSTRAINT "scheme_week_scheme_id_week_pk" PRIMARY KEY("scheme_id","week")
 );
 --> statement-breakpoint
 CREATE TABLE "week_plan" (
@@ -290,6 +334,7 @@ CREATE TABLE "week_plan" (
 	"class_id" uuid NOT NULL,
 	"status" text NOT NULL,
 	"plan" jsonb NOT NULL,
+	"source" text DEFAULT 'teacher' NOT NULL,
 	"created_at" timestamp with time zone NOT NULL,
 	"activated_at" timestamp with time zone,
 	CONSTRAINT "week_plan_status" CHECK ("week_plan"."status" in ('draft', 'active', 'past'))
@@ -310,6 +355,9 @@ ALTER TABLE "part_score" ADD CONSTRAINT "part_score_child_id_child_id_fk" FOREIG
 ALTER TABLE "run_result" ADD CONSTRAINT "run_result_evening_id_evening_id_fk" FOREIGN KEY ("evening_id") REFERENCES "public"."evening"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "run_result" ADD CONSTRAINT "run_result_child_id_child_id_fk" FOREIGN KEY ("child_id") REFERENCES "public"."child"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "run_result" ADD CONSTRAINT "run_result_helper_id_helper_id_fk" FOREIGN KEY ("helper_id") REFERENCES "public"."helper"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
+ALTER TABLE "act" ADD CONSTRAINT "act_class_id_class_id_fk" FOREIGN KEY ("class_id") REFERENCES "public"."class"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
+ALTER TABLE "act" ADD CONSTRAINT "act_teacher_id_teacher_id_fk" FOREIGN KEY ("teacher_id") REFERENCES "public"."teacher"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
+ALTER TABLE "adjustment" ADD CONSTRAINT "adjustment_child_id_child_id_fk" FOREIGN KEY ("child_id") REFERENCES "public"."child"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "child" ADD CONSTRAINT "child_class_id_class_id_fk" FOREIGN KEY ("class_id") REFERENCES "public"."class"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "break" ADD CONSTRAINT "break_class_id_class_id_fk" FOREIGN KEY ("class_id") REFERENCES "public"."class"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "class_teacher" ADD CONSTRAINT "class_teacher_class_id_class_id_fk" FOREIGN KEY ("class_id") REFERENCES "public"."class"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
@@ -318,14 +366,19 @@ ALTER TABLE "consent" ADD CONSTRAINT "consent_helper_id_helper_id_fk" FOREIGN KE
 ALTER TABLE "consent" ADD CONSTRAINT "consent_child_id_child_id_fk" FOREIGN KEY ("child_id") REFERENCES "public"."child"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "helper_child" ADD CONSTRAINT "helper_child_helper_id_helper_id_fk" FOREIGN KEY ("helper_id") REFERENCES "public"."helper"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "helper_child" ADD CONSTRAINT "helper_child_child_id_child_id_fk" FOREIGN KEY ("child_id") REFERENCES "public"."child"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
-ALTER TABLE "slip" ADD CONSTRAINT "slip_child_id_class_id_child_id_class_id_fk" FOREIGN KEY ("child_id","class_id") REFERENCES "public"."child"("id","class_id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
+ALTER TABLE "slip" ADD CONSTRAINT "slip_child_id_class_id_child_id_class_id_fk" FOREIGN KEY ("child_id","class_id") REFERENCES "public"."child"("id","class_id") ON DELETE no action ON UPDATE cascade;--> statement-breakpoint
+ALTER TABLE "teacher_invite" ADD CONSTRAINT "teacher_invite_class_id_class_id_fk" FOREIGN KEY ("class_id") REFERENCES "public"."class"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
+ALTER TABLE "teacher_invite" ADD CONSTRAINT "teacher_invite_issued_by_teacher_id_fk" FOREIGN KEY ("issued_by") REFERENCES "public"."teacher"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "teacher_invite" ADD CONSTRAINT "teacher_invite_used_by_teacher_id_fk" FOREIGN KEY ("used_by") REFERENCES "public"."teacher"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "book" ADD CONSTRAINT "book_class_id_class_id_fk" FOREIGN KEY ("class_id") REFERENCES "public"."class"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
+ALTER TABLE "book" ADD CONSTRAINT "book_child_id_child_id_fk" FOREIGN KEY ("child_id") REFERENCES "public"."child"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "evening" ADD CONSTRAINT "evening_plan_id_week_plan_id_fk" FOREIGN KEY ("plan_id") REFERENCES "public"."week_plan"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "evening" ADD CONSTRAINT "evening_book_id_book_id_fk" FOREIGN KEY ("book_id") REFERENCES "public"."book"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
-ALTER TABLE "evening" ADD CONSTRAINT "evening_child_id_class_id_child_id_class_id_fk" FOREIGN KEY ("child_id","class_id") REFERENCES "public"."child"("id","class_id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
+ALTER TABLE "evening" ADD CONSTRAINT "evening_child_id_class_id_child_id_class_id_fk" FOREIGN KEY ("child_id","class_id") REFERENCES "public"."child"("id","class_id") ON DELETE no action ON UPDATE cascade;--> statement-breakpoint
 ALTER TABLE "note" ADD CONSTRAINT "note_class_id_class_id_fk" FOREIGN KEY ("class_id") REFERENCES "public"."class"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "note" ADD CONSTRAINT "note_teacher_id_teacher_id_fk" FOREIGN KEY ("teacher_id") REFERENCES "public"."teacher"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
+ALTER TABLE "scheme" ADD CONSTRAINT "scheme_class_id_class_id_fk" FOREIGN KEY ("class_id") REFERENCES "public"."class"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
+ALTER TABLE "scheme_week" ADD CONSTRAINT "scheme_week_scheme_id_scheme_id_fk" FOREIGN KEY ("scheme_id") REFERENCES "public"."scheme"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "week_plan" ADD CONSTRAINT "week_plan_class_id_class_id_fk" FOREIGN KEY ("class_id") REFERENCES "public"."class"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 CREATE INDEX "inbox_open" ON "inbox" USING btree ("update_id") WHERE "inbox"."status" in ('pending', 'handling');--> statement-breakpoint
 CREATE INDEX "inbox_handled" ON "inbox" USING btree ("handled_at");--> statement-breakpoint
@@ -336,15 +389,18 @@ CREATE INDEX "mark_by_child" ON "mark" USING btree ("child_id","fact");--> state
 CREATE INDEX "page_log_by_child" ON "page_log" USING btree ("child_id","book_id");--> statement-breakpoint
 CREATE INDEX "part_score_by_blueprint" ON "part_score" USING btree ("child_id","blueprint");--> statement-breakpoint
 CREATE INDEX "run_result_by_child" ON "run_result" USING btree ("child_id","rung");--> statement-breakpoint
+CREATE INDEX "act_by_teacher" ON "act" USING btree ("teacher_id","created_at");--> statement-breakpoint
 CREATE UNIQUE INDEX "child_nickname_in_class" ON "child" USING btree ("class_id",lower("nickname")) WHERE "child"."archived_at" is null;--> statement-breakpoint
 CREATE INDEX "break_by_class" ON "break" USING btree ("class_id","last_day");--> statement-breakpoint
 CREATE INDEX "class_teacher_by_teacher" ON "class_teacher" USING btree ("teacher_id");--> statement-breakpoint
 CREATE INDEX "consent_by_helper" ON "consent" USING btree ("helper_id","child_id");--> statement-breakpoint
 CREATE INDEX "helper_child_by_child" ON "helper_child" USING btree ("child_id");--> statement-breakpoint
 CREATE INDEX "slip_by_child" ON "slip" USING btree ("child_id");--> statement-breakpoint
-CREATE UNIQUE INDEX "book_one_in_use" ON "book" USING btree ("class_id") WHERE "book"."retired_at" is null;--> statement-breakpoint
+CREATE INDEX "book_by_class" ON "book" USING btree ("class_id") WHERE "book"."retired_at" is null;--> statement-breakpoint
 CREATE INDEX "evening_by_class_day" ON "evening" USING btree ("class_id","day");--> statement-breakpoint
 CREATE INDEX "evening_to_remind" ON "evening" USING btree ("remind_at") WHERE "evening"."remind_at" is not null;--> statement-breakpoint
 CREATE INDEX "note_by_class" ON "note" USING btree ("class_id","last_day");--> statement-breakpoint
+CREATE UNIQUE INDEX "note_one_in_use" ON "note" USING btree ("class_id") WHERE "note"."removed_at" is null;--> statement-breakpoint
+CREATE UNIQUE INDEX "scheme_one_in_use" ON "scheme" USING btree ("class_id") WHERE "scheme"."retired_at" is null;--> statement-breakpoint
 CREATE UNIQUE INDEX "week_plan_one_active" ON "week_plan" USING btree ("class_id") WHERE "week_plan"."status" = 'active';--> statement-breakpoint
 CREATE UNIQUE INDEX "week_plan_one_draft" ON "week_plan" USING btree ("class_id") WHERE "week_plan"."status" = 'draft';

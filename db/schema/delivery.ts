@@ -17,6 +17,7 @@ import { evening } from './practice.ts';
 
 /** The kinds of message the engine sends by itself. Answers to taps are not in the ledger. */
 export const LEDGER_KINDS = [
+  'greeting',
   'evening',
   'reminder',
   'nudge',

@@ -1,6 +1,8 @@
 import { sql } from 'drizzle-orm';
 import {
+  type AnyPgColumn,
   bigint,
+  boolean,
   date,
   foreignKey,
   index,
@@ -18,6 +20,9 @@ import {
 /** An instant, stored with its zone. */
 export const instant = (name: string) => timestamp(name, { withTimezone: true, mode: 'date' });
 
+/** Who answers for a class: its `lead` alone invites, removes and hands over; a `co` teacher does everything else. */
+export const TEACHER_ROLES = ['lead', 'co'] as const;
+
 /** A teacher's chat account. `unreachableAt` is set when the chat service says the account is gone or has blocked the bot. */
 export const teacher = pgTable('teacher', {
   id: uuid('id').primaryKey(),
@@ -26,10 +31,18 @@ export const teacher = pgTable('teacher', {
   createdAt: instant('created_at').notNull(),
 });
 
-/** A one-time code by which the operator lets somebody become a teacher. Only the hash is kept. */
+/**
+ * A one-time code by which somebody becomes a teacher. Only the hash is kept. From the operator it has no class; from a
+ * teacher (`issuedBy`) it makes whoever takes it a teacher of that class as well.
+ */
 export const teacherInvite = pgTable('teacher_invite', {
   id: uuid('id').primaryKey(),
   codeHash: text('code_hash').notNull().unique(),
+  classId: uuid('class_id').references((): AnyPgColumn => schoolClass.id),
+  issuedBy: uuid('issued_by').references(() => teacher.id),
+  /** What the taker becomes in the class: a co-teacher, or its lead in place of whoever issued the code. */
+  role: text('role', { enum: TEACHER_ROLES }),
+  revokedAt: instant('revoked_at'),
   expiresAt: instant('expires_at').notNull(),
   usedBy: uuid('used_by').references(() => teacher.id),
   usedAt: instant('used_at'),
@@ -49,6 +62,8 @@ export const schoolClass = pgTable('class', {
   /** By which curriculum steps are shown as usual: a profile of drills/curriculum, or `own`; and its grade, if it has any. */
   curriculum: text('curriculum').notNull().default('own'),
   grade: text('grade'),
+  /** Whose public holidays are offered: a country, or a country and its region, as in ISO 3166 (`ZA`, `GB-SCT`). */
+  country: text('country'),
   /** Since when the school days, breaks and evening time are as they are: a change counts from the next evening. */
   timesSince: instant('times_since').notNull(),
   /** Since when the digest's day and time are as they are. */
@@ -67,6 +82,7 @@ export const classTeacher = pgTable(
     teacherId: uuid('teacher_id')
       .notNull()
       .references(() => teacher.id),
+    role: text('role', { enum: TEACHER_ROLES }).notNull().default('lead'),
     createdAt: instant('created_at').notNull(),
   },
   (t) => [
@@ -158,7 +174,11 @@ export const slip = pgTable(
     createdAt: instant('created_at').notNull(),
   },
   (t) => [
-    foreignKey({ columns: [t.childId, t.classId], foreignColumns: [child.id, child.classId] }),
+    // A child that moves to another class takes its slips along.
+    foreignKey({
+      columns: [t.childId, t.classId],
+      foreignColumns: [child.id, child.classId],
+    }).onUpdate('cascade'),
     index('slip_by_child').on(t.childId),
   ],
 );
@@ -189,4 +209,40 @@ export const erasure = pgTable('erasure', {
   subjectKind: text('subject_kind').notNull(),
   subjectId: uuid('subject_id').notNull(),
   erasedAt: instant('erased_at').notNull(),
+});
+
+/**
+ * Something a teacher did that can be taken back for a day: what it was (`kind`), to what, and what is needed to undo it
+ * (`before`). Written in the same transaction as the change itself.
+ */
+export const act = pgTable(
+  'act',
+  {
+    id: uuid('id').primaryKey(),
+    classId: uuid('class_id')
+      .notNull()
+      .references(() => schoolClass.id),
+    teacherId: uuid('teacher_id')
+      .notNull()
+      .references(() => teacher.id),
+    kind: text('kind').notNull(),
+    before: jsonb('before').$type<unknown>().notNull(),
+    createdAt: instant('created_at').notNull(),
+    undoneAt: instant('undone_at'),
+  },
+  (t) => [index('act_by_teacher').on(t.teacherId, t.createdAt)],
+);
+
+/**
+ * How a child's drill differs from the class's plan: `steps` is -1 for an easier step of each strand, 1 for a harder one;
+ * `fewer` means fewer cards; `untimed` means no clip and no seconds. Only the family and the teacher see it.
+ */
+export const adjustment = pgTable('adjustment', {
+  childId: uuid('child_id')
+    .primaryKey()
+    .references(() => child.id),
+  steps: integer('steps').notNull().default(0),
+  fewer: boolean('fewer').notNull().default(false),
+  untimed: boolean('untimed').notNull().default(false),
+  since: instant('since').notNull(),
 });

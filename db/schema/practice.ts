@@ -1,5 +1,6 @@
 import { sql } from 'drizzle-orm';
 import {
+  bigint,
   check,
   date,
   foreignKey,
@@ -7,12 +8,16 @@ import {
   integer,
   jsonb,
   pgTable,
+  primaryKey,
   text,
   unique,
   uniqueIndex,
   uuid,
 } from 'drizzle-orm/pg-core';
 import { child, instant, schoolClass, teacher } from './people.ts';
+
+/** Where a week plan comes from. */
+export const PLAN_SOURCES = ['teacher', 'proposal', 'scheme'] as const;
 
 /** What a class practises. At most one plan is active and at most one is a draft. */
 export const weekPlan = pgTable(
@@ -24,6 +29,8 @@ export const weekPlan = pgTable(
       .references(() => schoolClass.id),
     status: text('status', { enum: ['draft', 'active', 'past'] }).notNull(),
     plan: jsonb('plan').$type<unknown>().notNull(),
+    /** Who put it together: the teacher, the teacher from the digest's proposals, or the term's scheme. */
+    source: text('source', { enum: PLAN_SOURCES }).notNull().default('teacher'),
     createdAt: instant('created_at').notNull(),
     activatedAt: instant('activated_at'),
   },
@@ -34,7 +41,41 @@ export const weekPlan = pgTable(
   ],
 );
 
-/** A class workbook: pages `firstPage` to `lastPage`, so many a day. The newest row that is not retired is in use. */
+/**
+ * A class's term, week by week. Its first week is the one of `firstDay`; weeks without school days are passed over. At most
+ * one is in use.
+ */
+export const scheme = pgTable(
+  'scheme',
+  {
+    id: uuid('id').primaryKey(),
+    classId: uuid('class_id')
+      .notNull()
+      .references(() => schoolClass.id),
+    firstDay: date('first_day', { mode: 'string' }).notNull(),
+    createdAt: instant('created_at').notNull(),
+    retiredAt: instant('retired_at'),
+  },
+  (t) => [uniqueIndex('scheme_one_in_use').on(t.classId).where(sql`${t.retiredAt} is null`)],
+);
+
+/** What a term's scheme has for one of its weeks, from 1. */
+export const schemeWeek = pgTable(
+  'scheme_week',
+  {
+    schemeId: uuid('scheme_id')
+      .notNull()
+      .references(() => scheme.id),
+    week: integer('week').notNull(),
+    plan: jsonb('plan').$type<unknown>().notNull(),
+  },
+  (t) => [primaryKey({ columns: [t.schemeId, t.week] })],
+);
+
+/**
+ * A workbook: pages `firstPage` to `lastPage`, so many a day, for the whole class or for one child. A child works through its
+ * own books that are not retired, then the class's, by `place`: the first one not finished is in use.
+ */
 export const book = pgTable(
   'book',
   {
@@ -42,6 +83,9 @@ export const book = pgTable(
     classId: uuid('class_id')
       .notNull()
       .references(() => schoolClass.id),
+    /** Null for a book of the whole class. */
+    childId: uuid('child_id').references(() => child.id),
+    place: integer('place').notNull().default(1),
     title: text('title').notNull(),
     firstPage: integer('first_page').notNull(),
     lastPage: integer('last_page').notNull(),
@@ -49,7 +93,7 @@ export const book = pgTable(
     createdAt: instant('created_at').notNull(),
     retiredAt: instant('retired_at'),
   },
-  (t) => [uniqueIndex('book_one_in_use').on(t.classId).where(sql`${t.retiredAt} is null`)],
+  (t) => [index('book_by_class').on(t.classId).where(sql`${t.retiredAt} is null`)],
 );
 
 /** One child's drill and page target for one school day. The drill is never altered once written. */
@@ -75,13 +119,20 @@ export const evening = pgTable(
   },
   (t) => [
     unique('evening_once_a_day').on(t.childId, t.day),
-    foreignKey({ columns: [t.childId, t.classId], foreignColumns: [child.id, child.classId] }),
+    // A child that moves to another class takes its evenings along.
+    foreignKey({
+      columns: [t.childId, t.classId],
+      foreignColumns: [child.id, child.classId],
+    }).onUpdate('cascade'),
     index('evening_by_class_day').on(t.classId, t.day),
     index('evening_to_remind').on(t.remindAt).where(sql`${t.remindAt} is not null`),
   ],
 );
 
-/** A teacher's own voice or text for the week. */
+/**
+ * A teacher's own greeting to the families, sent with the week's first evening or with every one, from `firstDay` to
+ * `lastDay`. `body` is a text, or the chat service's id of a file that was sent to bot `botId`, which is sent on by reference.
+ */
 export const note = pgTable(
   'note',
   {
@@ -94,9 +145,17 @@ export const note = pgTable(
       .references(() => teacher.id),
     kind: text('kind', { enum: ['text', 'voice', 'video'] }).notNull(),
     body: text('body').notNull(),
+    botId: bigint('bot_id', { mode: 'number' }),
+    evenings: text('evenings', { enum: ['first', 'every'] })
+      .notNull()
+      .default('first'),
     firstDay: date('first_day', { mode: 'string' }).notNull(),
     lastDay: date('last_day', { mode: 'string' }).notNull(),
     createdAt: instant('created_at').notNull(),
+    removedAt: instant('removed_at'),
   },
-  (t) => [index('note_by_class').on(t.classId, t.lastDay)],
+  (t) => [
+    index('note_by_class').on(t.classId, t.lastDay),
+    uniqueIndex('note_one_in_use').on(t.classId).where(sql`${t.removedAt} is null`),
+  ],
 );

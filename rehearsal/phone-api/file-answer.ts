@@ -7,7 +7,9 @@ const PDF_MARK = '%PDF-';
 
 /** True for files the browser shows by itself; a document only when its bytes are what its type says. */
 function isShown({ fileClass, mimeType }: FileRecord, bytes: Uint8Array): boolean {
-  if (fileClass === 'Photo' || fileClass === 'Video') return true;
+  // Pictures have the type read from their bytes; the other two are films and sound or they are saved.
+  if (fileClass === 'Photo') return true;
+  if (fileClass === 'Video' || fileClass === 'Voice') return /^(video|audio)\//.test(mimeType);
   if (fileClass !== 'Document') return false;
   if (mimeType === 'application/pdf')
     return Buffer.from(bytes.subarray(0, PDF_MARK.length)).toString('latin1') === PDF_MARK;
@@ -23,8 +25,8 @@ function wantedRange(request: Request, tag: string): string | undefined {
 }
 
 /**
- * Answers with a file, or with the part of it a player asks for (RFC 9110, 14 and 15.3.7). Pictures, videos and PDF files are
- * shown; all else is saved, never run.
+ * Answers with a file, or with the part of it a player asks for (RFC 9110, 14 and 15.3.7). Pictures, videos, recordings and
+ * PDF files are shown; all else is saved, never run.
  */
 export function fileAnswer(request: Request, record: FileRecord, bytes: Uint8Array): Response {
   const size = bytes.length;

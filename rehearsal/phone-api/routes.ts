@@ -8,6 +8,7 @@ import type { Service } from '../service.ts';
 import { addAccount, deactivate, requireAccount, setBlocked } from './accounts.ts';
 import { fileAnswer } from './file-answer.ts';
 import { PhoneError } from './phone-error.ts';
+import { sendFile } from './sending-files.ts';
 import { forgeTap, rawCallback, tap } from './tapping.ts';
 import {
   answersOf,
@@ -17,7 +18,7 @@ import {
   toAccountView,
   toChatMessage,
 } from './views.ts';
-import { deleteMessage, openLink, say, sendFile } from './writing.ts';
+import { deleteMessage, openLink, say } from './writing.ts';
 
 export interface PhoneApiParts {
   readonly service: Service;
@@ -39,15 +40,6 @@ const newAccount = z.object({
 });
 const tapped = z.object({ messageId: z.int(), data: z.string() });
 const forged = tapped.extend({ fromAccountId: id, chatId: id });
-const file = z.object({
-  kind: z.enum(['photo', 'document', 'voice']),
-  fileName: z.string().min(1),
-  mimeType: z.string().optional(),
-  caption: z.string().optional(),
-  base64: z.base64(),
-});
-
-const FILE_CLASSES = { photo: 'Photo', document: 'Document', voice: 'Voice' } as const;
 
 async function body<S extends z.ZodType>(request: Request, schema: S): Promise<z.output<S>> {
   const value: unknown = await request.json().catch(() => undefined);
@@ -103,13 +95,7 @@ function writingRoutes({ service }: PhoneApiParts): Hono {
     return c.json(toChatMessage(service, say(service, accountId(c.req.param('id')), text)));
   });
   app.post('/:id/files', async (c) => {
-    const { kind, base64, ...rest } = await body(c.req.raw, file);
-    const bytes = new Uint8Array(Buffer.from(base64, 'base64'));
-    const sent = await sendFile(service, accountId(c.req.param('id')), {
-      ...rest,
-      bytes,
-      fileClass: FILE_CLASSES[kind],
-    });
+    const sent = await sendFile(service, accountId(c.req.param('id')), c.req.raw);
     return c.json(toChatMessage(service, sent));
   });
   app.post('/:id/tap', async (c) => {

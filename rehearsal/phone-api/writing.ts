@@ -1,6 +1,6 @@
 import { trimmed, withDetected } from '../entities.ts';
 import { addMessage, findMessage, removeMessage, type Service } from '../service.ts';
-import type { Account, Content, FileClass, StoredMessage } from '../state.ts';
+import type { Account, Content, StoredMessage } from '../state.ts';
 import { UPDATE_LIFETIME_MS } from '../updates.ts';
 import { toMessage } from '../wire.ts';
 import { requireAccount, requireActive, setBlocked } from './accounts.ts';
@@ -8,7 +8,8 @@ import { PhoneError } from './phone-error.ts';
 
 const PAYLOAD = /^[A-Za-z0-9_-]{1,64}$/;
 
-function deliver(service: Service, account: Account, content: Content): StoredMessage {
+/** Brings what a person sent into the chat and to the bot. */
+export function deliver(service: Service, account: Account, content: Content): StoredMessage {
   const message = addMessage(service, { chatId: account.id, from: 'person', content });
   service.updates.push({ message: toMessage(service, message) }, UPDATE_LIFETIME_MS);
   return message;
@@ -21,17 +22,19 @@ function requireWritable(service: Service, id: number): Account {
   return account;
 }
 
+/** The account of a phone that can send more than /start now. Throws a 409 saying why it cannot. */
+export function requireOpened(service: Service, id: number): Account {
+  const account = requireWritable(service, id);
+  if (account.opened) return account;
+  throw new PhoneError(409, 'This phone has not opened the chat yet: press start or open a link.');
+}
+
 /** Sends text as the person. The first message of a chat has to be a /start. */
 export function say(service: Service, id: number, text: string): StoredMessage {
-  const account = requireWritable(service, id);
   const cut = trimmed(text, []);
+  const starts = /^\/start(\s|$)/.test(cut.text);
+  const account = starts ? requireWritable(service, id) : requireOpened(service, id);
   if (cut.text === '') throw new PhoneError(400, 'An empty message cannot be sent.');
-  if (!account.opened && !/^\/start(\s|$)/.test(cut.text)) {
-    throw new PhoneError(
-      409,
-      'This phone has not opened the chat yet: press start or open a link.',
-    );
-  }
   account.opened = true;
   return deliver(service, account, { text: cut.text, entities: withDetected(cut.text, []) });
 }
@@ -56,32 +59,6 @@ export function openLink(service: Service, id: number, linkOrPayload: string): S
   const account = requireActive(service, id);
   if (account.blocked) setBlocked(service, id, false);
   return say(service, id, payload === '' ? '/start' : `/start ${payload}`);
-}
-
-export interface OutgoingFile {
-  readonly fileClass: FileClass;
-  readonly fileName: string;
-  readonly mimeType?: string | undefined;
-  readonly bytes: Uint8Array;
-  readonly caption?: string | undefined;
-}
-
-/** Sends a file as the person. */
-export async function sendFile(
-  service: Service,
-  id: number,
-  file: OutgoingFile,
-): Promise<StoredMessage> {
-  const account = requireWritable(service, id);
-  if (!account.opened) throw new PhoneError(409, 'This phone has not opened the chat yet.');
-  if (file.bytes.length === 0) throw new PhoneError(400, 'An empty file cannot be sent.');
-  const record = await service.files.put(file);
-  const text = (file.caption ?? '').trim();
-  return deliver(service, account, {
-    text,
-    entities: withDetected(text, []),
-    file: record.uniqueId,
-  });
 }
 
 /** Deletes a message from the person's chat, for the bot too. */

@@ -102,7 +102,7 @@ describe('text and files where a button is expected', () => {
     'answers a %s with a plain reply',
     async (kind) => {
       const bytes = new TextEncoder().encode('not really');
-      await world.client.sendFile(wren.id, { kind, fileName: 'something', bytes, caption: 'look' });
+      await world.client.sendFile(wren.id, { kind, name: 'something', bytes, caption: 'look' });
       await world.settle();
       expect((await wren.last()).text).toContain('I can only read text and taps');
     },

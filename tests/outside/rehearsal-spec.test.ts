@@ -146,7 +146,7 @@ describe.runIf(IS_HERE)('answers have the published shape', () => {
     await stage.client.say(MAYA, 'hello');
     await stage.client.sendFile(MAYA, {
       kind: 'voice',
-      fileName: 'a.ogg',
+      name: 'a.ogg',
       bytes: Buffer.from('OggS'),
     });
     await stage.client.block(MAYA);
