@@ -21,6 +21,7 @@ const settings = z.object({
     .enum(['debug', 'info', 'warn', 'error', 'silent'], 'is debug, info, warn, error or silent')
     .optional(),
   API_ROOT: z.url('is an address like http://127.0.0.1:8081').optional(),
+  FFMPEG: z.string().min(1).optional(),
   CLOCK_START: z.iso.datetime('is an instant like 2026-09-14T17:25:00Z').optional(),
 });
 
@@ -29,6 +30,8 @@ export type Config = {
   readonly databaseUrl: string | undefined;
   readonly dataDir: string;
   readonly logLevel: string;
+  /** A program that codes clips in place of the one we bring; it is only ever called as a program of its own. */
+  readonly ffmpeg: string | undefined;
   readonly clockStart: Date | undefined;
 } & (
   | { readonly mode: 'rehearsal'; readonly port: number }
@@ -65,6 +68,7 @@ export function readConfig(environment: Readonly<Record<string, string | undefin
     databaseUrl: rest.DATABASE_URL,
     dataDir: rest.DATA_DIR,
     logLevel: rest.LOG_LEVEL ?? (BOT_TOKEN ? 'info' : 'warn'),
+    ffmpeg: rest.FFMPEG,
     clockStart: CLOCK_START ? new Date(CLOCK_START) : undefined,
   };
   if (!BOT_TOKEN) return { ...common, mode: 'rehearsal', port: rest.PORT };

@@ -13,7 +13,7 @@ export async function runLive(config: Config & { mode: 'live' }, log: Log): Prom
   const clock = config.clockStart ? movableClock(config.clockStart) : machineClock;
   const { token, apiRoot } = config;
   const store = await openStore({ ...config, dataDir: join(config.dataDir, 'live') }, log);
-  const clips = openClips(join(config.dataDir, 'clips'), log);
+  const clips = openClips(join(config.dataDir, 'clips'), log, config.ffmpeg);
   try {
     const app = await createApp({ store, clock, log, pace: realPace, token, apiRoot, clips });
     await claimStore(store, Number(token.split(':')[0]));

@@ -38,7 +38,7 @@ export async function runRehearsal(
   const clock = movableClock(new Date(start));
   const save = () => saveLead(leadFile, clock.now().getTime() - machineClock.now().getTime());
   const store = await openStore({ ...config, dataDir: folder }, log, clearHalfLoaded);
-  const clips = openClips(join(config.dataDir, 'clips'), log);
+  const clips = openClips(join(config.dataDir, 'clips'), log, config.ffmpeg);
   let app: App | undefined;
   const work = async () => {
     await app?.engine.tick();

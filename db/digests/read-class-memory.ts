@@ -1,11 +1,5 @@
 import { and, eq, getTableColumns, gt, isNull } from 'drizzle-orm';
-import {
-  type FactId,
-  type FactMemory,
-  MEMORY_MODEL,
-  parseFactId,
-  rebuildMemory,
-} from '../../drills/index.ts';
+import { type FactId, type FactMemory, MEMORY_MODEL, rebuildMemory } from '../../drills/index.ts';
 import type { Store } from '../connection/db.ts';
 import { currentMarks } from '../memory/current-marks.ts';
 import { storedMemory } from '../memory/memory-row.ts';
@@ -30,8 +24,7 @@ export async function readClassMemory(
   for (const row of rows) {
     const memory = read.get(row.childId) ?? new Map<FactId, FactMemory>();
     read.set(row.childId, memory);
-    const isFact = parseFactId(row.fact) !== null;
-    const stored = isFact ? storedMemory(row, MEMORY_MODEL.name) : null;
+    const stored = storedMemory(row, MEMORY_MODEL.name);
     if (stored === null) stale.add(row.childId);
     else memory.set(stored.fact, stored.known);
   }

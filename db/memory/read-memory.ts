@@ -13,8 +13,8 @@ import { storedMemory } from './memory-row.ts';
 
 /**
  * All that is known about a child's facts, for the composer. Where a row was written by another model, as after a release that
- * changed it, the whole memory is folded anew from the marks; the rows stay as they are until `npm run rebuild` writes
- * them all. Another model than the default is given only to compare them.
+ * changed it, or cannot be read, the whole memory is folded anew from the marks; the rows stay as they are until
+ * `npm run rebuild` writes them all. Another model than the default is given only to compare them.
  */
 export async function readMemory(
   store: Store,

@@ -81,6 +81,7 @@ function models(opened: () => Store) {
       `model = 'other', state = '{9,9}' where child_id = '${childId}'`,
       `model = 'other', asked = 99 where child_id = '${childId}' and fact = '${first}'`,
       `state = '{NaN}' where child_id = '${childId}' and fact = '${first}'`,
+      `fact = 'no such fact' where child_id = '${childId}' and fact = '${first}'`,
     ]) {
       await runSql(opened(), `update fact_memory set ${damage}`);
       const before = await dumpAll(opened());

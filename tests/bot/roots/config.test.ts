@@ -21,6 +21,7 @@ describe('settings', () => {
       dataDir: 'data',
       databaseUrl: undefined,
       logLevel: 'warn',
+      ffmpeg: undefined,
       clockStart: undefined,
     });
   });
@@ -47,12 +48,14 @@ describe('settings', () => {
       DATA_DIR: '/var/lib/suppersums',
       LOG_LEVEL: 'debug',
       API_ROOT: 'http://127.0.0.1:8081',
+      FFMPEG: '/usr/bin/ffmpeg',
     };
     expect(readConfig(environment)).toMatchObject({
       databaseUrl: environment.DATABASE_URL,
       dataDir: environment.DATA_DIR,
       logLevel: 'debug',
       apiRoot: environment.API_ROOT,
+      ffmpeg: environment.FFMPEG,
     });
     expect(readConfig({ PORT: '0' })).toMatchObject({ port: 0 });
   });
