@@ -37,12 +37,19 @@ function cut(c: Context<Env>): Response {
   return new Response(null, { headers: { 'x-hono-already-sent': 'true' } });
 }
 
+/** What has no number, a colon and a secret is told apart from the token of another bot (ClientManager.cpp). */
+function wrongToken(given: string, token: string): ApiError | undefined {
+  if (given === `bot${token}`) return undefined;
+  const looksRight = /^bot\d+:[\w:-]+$/.test(given) && given.length <= 'bot'.length + 80;
+  return new ApiError(401, looksRight ? 'Unauthorized' : 'Unauthorized: invalid token specified');
+}
+
 function botRoutes(parts: AppParts): Hono<Env> {
   const app = new Hono<Env>();
   const botApi = createBotApi(parts);
   app.all('/:bot{bot[^/]+}/:method', async (c) => {
-    if (c.req.param('bot') !== `bot${parts.token}`)
-      return errorEnvelope(new ApiError(401, 'Unauthorized'));
+    const refused = wrongToken(c.req.param('bot'), parts.token);
+    if (refused !== undefined) return errorEnvelope(refused);
     const signal = hangUpSignal(c);
     const outcome = await botApi(c.req.param('method'), c.req.raw, signal);
     if (outcome.kind === 'answer') return outcome.response;
@@ -50,8 +57,8 @@ function botRoutes(parts: AppParts): Hono<Env> {
     return cut(c);
   });
   app.get('/file/:bot{bot[^/]+}/:path{.+}', async (c) => {
-    if (c.req.param('bot') !== `bot${parts.token}`)
-      return errorEnvelope(new ApiError(401, 'Unauthorized'));
+    const refused = wrongToken(c.req.param('bot'), parts.token);
+    if (refused !== undefined) return errorEnvelope(refused);
     const record = parts.service.files.findByPath(c.req.param('path'));
     if (record === undefined) return errorEnvelope(new ApiError(404, 'Not Found'));
     const bytes = await parts.service.files.read(record);
@@ -66,6 +73,7 @@ export function createApp(parts: AppParts): Hono<Env> {
   app.use(async (c, next) => {
     await next();
     c.res.headers.set('x-content-type-options', 'nosniff');
+    c.res.headers.set('x-rehearsal', 'true');
   });
   app.route('/', botRoutes(parts));
   app.use('/rehearsal/*', sameOriginOnly);

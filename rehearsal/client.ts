@@ -1,40 +1,16 @@
 import type { LoggedCall } from './call-log.ts';
+import type { AccountToAdd, FileToSend } from './client-types.ts';
 import type { Fault } from './faults.ts';
+import { findButton } from './find-button.ts';
 import type { Stop } from './options.ts';
 import type { AccountView, Answer, ChatMessage } from './phone-api/views.ts';
 import type { Command } from './state.ts';
 
 export type { LoggedCall } from './call-log.ts';
+export type { AccountToAdd, FileToSend } from './client-types.ts';
 export type { Fault } from './faults.ts';
 export type { Stop } from './options.ts';
 export type { AccountView, Answer, ButtonView, ChatMessage, FileView } from './phone-api/views.ts';
-
-/** A person to add. `note` is shown in the list of phones, for example "Wren's helper". */
-export interface AccountToAdd {
-  readonly id: number;
-  readonly name: string;
-  readonly note?: string;
-  /** Sent to the bot as the language of the person's phone, default `en`. */
-  readonly languageCode?: string;
-}
-
-/** A file a person sends to the bot. */
-export interface FileToSend {
-  readonly kind: 'photo' | 'video' | 'document' | 'voice';
-  readonly bytes: Uint8Array;
-  /** File name; phones give none to a photo or a voice note. */
-  readonly name?: string;
-  /** Told by the name when absent. */
-  readonly mimeType?: string;
-  readonly caption?: string;
-  /** Length of a voice note or a video; read from the file when absent, where it can be. */
-  readonly seconds?: number;
-}
-
-function labels(messages: readonly ChatMessage[]): string {
-  const shown = messages.flatMap(({ buttons }) => buttons.flat()).map(({ text }) => `"${text}"`);
-  return shown.length === 0 ? 'There are no buttons.' : `There are: ${shown.join(', ')}.`;
-}
 
 async function answerOf<T>(response: Response): Promise<T> {
   const answer = await response.json();
@@ -112,17 +88,10 @@ export class RehearsalClient {
     messageId?: number,
   ): Promise<{ queryId: string }> {
     const chat = await this.chat(accountId);
-    const messages = chat.filter(({ id }) => messageId === undefined || id === messageId).reverse();
-    const matches = messages.flatMap(({ id, buttons }) =>
-      buttons
-        .flat()
-        .flatMap(({ text, data }) =>
-          data !== undefined && text.includes(label) ? [{ id, text, data }] : [],
-        ),
+    const match = findButton(
+      chat.filter(({ id }) => messageId === undefined || id === messageId),
+      label,
     );
-    const inNewest = matches.filter(({ id }) => id === matches[0]?.id);
-    const match = inNewest.find(({ text }) => text === label) ?? inNewest[0];
-    if (match === undefined) throw new Error(`No button says "${label}". ${labels(messages)}`);
     return this.tap(accountId, match.id, match.data);
   }
 
@@ -185,9 +154,20 @@ export class RehearsalClient {
     return stops.map((stop) => ({ ...stop, at: new Date(stop.at) }));
   }
 
-  /** Makes the next `count` calls of a method (or of any, `*`) go wrong. */
+  /** Makes the next `count` calls of a method (or of any, `*`), or updates, go wrong. */
   async setFault(fault: Fault): Promise<void> {
     await this.#call('POST', '/faults', fault);
+  }
+
+  /** What is still to go wrong, oldest first. */
+  async faults(): Promise<readonly Fault[]> {
+    const { faults } = await this.#call<{ faults: readonly Fault[] }>('GET', '/overview');
+    return faults;
+  }
+
+  /** Keeps the service's rate limits from now on, or stops doing so; counts begin anew. */
+  async setLimits(on: boolean): Promise<void> {
+    await this.#call('POST', '/limits', { on });
   }
 
   async clearFaults(): Promise<void> {

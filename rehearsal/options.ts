@@ -1,8 +1,10 @@
-/** A named instant the page offers, for example "this evening 17:30". */
+/** A named instant the page offers, for example "the next evening"; the page adds day and time. */
 export interface Stop {
   readonly id: string;
   readonly label: string;
   readonly at: Date;
+  /** The page's “Run the week” goes from stop to stop until the first of these. */
+  readonly endsWeek?: boolean;
 }
 
 /** The app's clock as the rehearsal sees it; given by the composition root. */
@@ -38,12 +40,19 @@ export interface RehearsalOptions {
   readonly gate?: Gate;
   /** IANA name of the zone the page tells the time in; absent: the browser's own. */
   readonly timeZone?: string;
+  /** Settings of the process, for example `process.env`. Does not start when one of them is a real bot's token. */
+  readonly settings?: Readonly<Record<string, string | undefined>>;
+  /** Lets other computers reach the rehearsal, and the rehearsal call webhooks on them. */
   readonly allowRemote?: boolean;
   /**
-   * The machine's clock in milliseconds, default `Date.now`. Measures how long calls take and gives
-   * the first update id; nothing a person sees depends on it.
+   * The machine's clock in milliseconds, default `Date.now`. Measures how long calls take and how fast they come, and
+   * gives the first update id; nothing a person sees depends on it.
    */
   readonly machineClock?: () => number;
+  /** Waits by the machine's clock, for slow answers and uploads in a queue. Default: really waits. */
+  readonly machineSleep?: (ms: number) => Promise<void>;
+  /** Keeps the service's rate limits from the start, default false. */
+  readonly limited?: boolean;
 }
 
 export interface Rehearsal {

@@ -14,6 +14,21 @@ export function requireRehearsalToken(token: string): void {
     throw new Error('A rehearsal token holds only letters, digits, "_", "-" and ":".');
 }
 
+/** A bot's number, a colon and a long secret; that secrets have 35 characters is from memory. */
+const REAL_TOKEN = /^[1-9]\d{4,}:[\w-]{30,}$/;
+
+/**
+ * Refuses to start beside a real token, which a rehearsal has no use for. Throws an Error that names the setting and does
+ * not repeat the token.
+ */
+export function requireNoRealToken(settings: Readonly<Record<string, string | undefined>>): void {
+  const found = Object.entries(settings).find(([, value]) => REAL_TOKEN.test(value?.trim() ?? ''));
+  if (found === undefined) return;
+  throw new Error(
+    `${found[0]} holds what looks like a real bot's token, and a rehearsal needs none. Unset it, or start the bot itself.`,
+  );
+}
+
 /**
  * Whether a host name reaches this computer only.
  * Names other than "localhost" are not resolved and count as reachable from elsewhere.

@@ -1,17 +1,17 @@
 import { once } from 'node:events';
 import { createServer, type Server } from 'node:http';
+import { setTimeout } from 'node:timers/promises';
 import { getRequestListener } from '@hono/node-server';
 import { createApp } from './app.ts';
 import { createCallLog } from './call-log.ts';
+import { createService } from './create-service.ts';
 import { createFaults } from './faults.ts';
-import { botTag } from './file-ids.ts';
-import { createFileStore } from './files.ts';
 import type { Rehearsal, RehearsalOptions } from './options.ts';
 import { createSaver, loadState, type Saver } from './persistence.ts';
-import { requireLoopback, requireRehearsalToken } from './safety.ts';
+import { createRateLimits } from './rate-limits.ts';
+import { requireLoopback, requireNoRealToken, requireRehearsalToken } from './safety.ts';
 import type { Service } from './service.ts';
-import { firstUpdateId, type State } from './state.ts';
-import { createUpdateQueue } from './updates.ts';
+import { firstUpdateId } from './state.ts';
 
 export type {
   Gate,
@@ -37,24 +37,6 @@ function createRevision(): Revision {
   };
 }
 
-function createService(options: RehearsalOptions, state: State, changed: () => void): Service {
-  const { control, token, dataFile } = options;
-  const now = (): Date => control.now();
-  return {
-    state,
-    files: createFileStore(
-      state,
-      dataFile === undefined ? undefined : `${dataFile}.files`,
-      changed,
-    ),
-    updates: createUpdateQueue({ state, now: () => now().getTime(), changed }),
-    bot: { id: 0, is_bot: true, first_name: options.botName, username: options.botUsername },
-    botTag: botTag(token),
-    now,
-    changed,
-  };
-}
-
 async function listen(server: Server, host: string, port: number): Promise<string> {
   server.listen(port, host);
   await once(server, 'listening');
@@ -65,6 +47,7 @@ async function listen(server: Server, host: string, port: number): Promise<strin
 }
 
 async function shutDown(server: Server, service: Service, saver: Saver): Promise<void> {
+  service.webhook.close();
   service.updates.close();
   const closed = once(server, 'close');
   server.close();
@@ -73,14 +56,20 @@ async function shutDown(server: Server, service: Service, saver: Saver): Promise
   await saver.close();
 }
 
+/** Does not keep a process alive that has nothing else to do. */
+async function reallySleep(ms: number): Promise<void> {
+  await setTimeout(ms, undefined, { ref: false });
+}
+
 /**
  * Starts the stand-in of the chat service with its page.
- * Throws when the token is not a rehearsal token, the host is reachable from other computers
+ * Throws when the token is not a rehearsal token, `settings` hold a real one, the host is reachable from other computers
  * without `allowRemote`, the port is taken, or the data file is of another kind.
  */
 export async function startRehearsal(options: RehearsalOptions): Promise<Rehearsal> {
-  const { host = '127.0.0.1', machineClock = Date.now } = options;
+  const { host = '127.0.0.1', machineClock = Date.now, machineSleep = reallySleep } = options;
   requireRehearsalToken(options.token);
+  requireNoRealToken(options.settings ?? {});
   requireLoopback(host, options.allowRemote ?? false);
   const state = await loadState(options.dataFile);
   const first = firstUpdateId(machineClock());
@@ -89,18 +78,22 @@ export async function startRehearsal(options: RehearsalOptions): Promise<Rehears
   const saver = createSaver(options.dataFile, state);
   const revision = createRevision();
   const closing = new AbortController();
-  const service = createService(options, state, () => {
+  const faults = createFaults();
+  const service = createService({ ...options, machineSleep }, state, faults, () => {
     revision.next();
     saver.changed();
   });
+  const pace = { now: machineClock, sleep: machineSleep };
   const app = createApp({
     service,
     control: options.control,
-    faults: createFaults(),
+    faults,
+    limits: createRateLimits(pace, options.limited ?? false),
     log: createCallLog(),
     gate: options.gate,
     timeZone: options.timeZone,
     machineClock,
+    machineSleep,
     token: options.token,
     closing: closing.signal,
     revision: revision.current,
@@ -110,6 +103,7 @@ export async function startRehearsal(options: RehearsalOptions): Promise<Rehears
   // we close it would not know whether its message arrived.
   server.keepAliveTimeout = 0;
   const url = await listen(server, host, options.port);
+  service.webhook.look();
   let closed: Promise<void> | undefined;
   return {
     url,

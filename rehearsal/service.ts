@@ -1,6 +1,7 @@
 import type { FileStore } from './files.ts';
 import type { Account, State, StoredMessage } from './state.ts';
 import type { UpdateQueue } from './updates.ts';
+import type { WebhookSender } from './webhook.ts';
 
 export interface BotUser {
   readonly id: number;
@@ -14,9 +15,12 @@ export interface Service {
   readonly state: State;
   readonly files: FileStore;
   readonly updates: UpdateQueue;
+  readonly webhook: WebhookSender;
   readonly bot: BotUser;
   /** Marks file ids as this bot's. */
   readonly botTag: string;
+  /** Whether webhooks on other computers may be called. */
+  readonly allowRemote: boolean;
   /** The app's clock. */
   now(): Date;
   /** Notes that something a page or the data file shows has changed. */

@@ -61,9 +61,22 @@ export interface StoredMessage {
   editDate?: number;
   edits: number;
   content: Content;
+  /** Id of the message it replies to. */
+  replyTo?: number;
   keyboard?: Button[][];
   /** A reply keyboard, its removal or a forced reply, kept as sent. */
   otherMarkup?: Record<string, unknown>;
+}
+
+/** Where updates are sent to. Instants are milliseconds of the app's clock. */
+export interface WebhookSetting {
+  readonly url: string;
+  readonly secretToken?: string;
+  readonly maxConnections: number;
+  readonly hasCertificate: boolean;
+  lastError?: { at: number; message: string };
+  /** Since when it answers that it is gone for good. */
+  goneSince?: number;
 }
 
 /** An update waiting for the bot. `expiresAt` is milliseconds of the app's clock. */
@@ -101,6 +114,7 @@ export interface State {
   /** Command lists by scope and language. */
   commands: Record<string, Command[]>;
   allowedUpdates?: string[];
+  webhook?: WebhookSetting;
 }
 
 /** Update ids begin at the tenths of a second since this day, so a lost data file never repeats one. */

@@ -6,6 +6,11 @@ export const TAP_LIFETIME_MS = 150_000;
 /** All other updates wait this long. */
 export const UPDATE_LIFETIME_MS = 86_400_000;
 
+const OTHER_POLLER =
+  'Conflict: terminated by other getUpdates request; make sure that only one bot instance is running';
+const WEBHOOK_IS_SET =
+  "Conflict: can't use getUpdates method while webhook is active; use deleteWebhook to delete the webhook first";
+
 const OPT_IN_ONLY = ['chat_member', 'message_reaction', 'message_reaction_count'];
 
 export interface Poll {
@@ -22,7 +27,7 @@ export type UpdateBody = Record<string, unknown>;
 
 interface Waiting {
   wake(): void;
-  conflict(): void;
+  conflict(description: string): void;
 }
 
 export interface UpdateQueue {
@@ -31,7 +36,15 @@ export interface UpdateQueue {
   /** Adds a ready-made update as it stands; an `update_id` in it is kept, even a repeated one. */
   inject(update: UpdateBody): number;
   pending(): number;
-  /** Answers at once when something waits, otherwise when something comes or time is up. */
+  /** Updates the bot has not taken, oldest first. */
+  waiting(): readonly PendingUpdate[];
+  /** Forgets one update, because a webhook took it. */
+  remove(update: PendingUpdate): void;
+  /** Calls back after each update that comes. */
+  onAdded(listener: () => void): void;
+  /** Ends a waiting poll with a 409. */
+  interrupt(description: string): void;
+  /** Answers at once when something waits, otherwise when something comes or time is up. A 409 while there is a webhook. */
   poll(poll: Poll): Promise<readonly unknown[]>;
   forgetAll(): void;
   close(): void;
@@ -39,6 +52,8 @@ export interface UpdateQueue {
 
 interface QueueParts {
   readonly state: State;
+  /** What joins the queue when an update comes. */
+  arrivals(update: PendingUpdate): readonly PendingUpdate[];
   now(): number;
   changed(): void;
 }
@@ -76,14 +91,8 @@ function waitForUpdate(
       settle();
     };
     const wake = finish(resolve);
-    const conflict = finish(() =>
-      reject(
-        new ApiError(
-          409,
-          'Conflict: terminated by other getUpdates request; make sure that only one bot instance is running',
-        ),
-      ),
-    );
+    const conflict = (description: string): void =>
+      finish(() => reject(new ApiError(409, description)))();
     const timer = setTimeout(wake, seconds * 1000);
     poll.signal.addEventListener('abort', wake);
     announce({ wake, conflict });
@@ -95,6 +104,7 @@ export function createUpdateQueue(parts: QueueParts): UpdateQueue {
   const { state } = parts;
   let waiting: Waiting | undefined;
   let closed = false;
+  let added = (): void => {};
 
   const alive = (): PendingUpdate[] => {
     const now = parts.now();
@@ -102,9 +112,10 @@ export function createUpdateQueue(parts: QueueParts): UpdateQueue {
     return state.pending;
   };
   const add = (update: PendingUpdate['update'], lifetimeMs: number): number => {
-    state.pending.push({ update, expiresAt: parts.now() + lifetimeMs });
+    state.pending.push(...parts.arrivals({ update, expiresAt: parts.now() + lifetimeMs }));
     parts.changed();
     waiting?.wake();
+    added();
     return update.update_id;
   };
   const nextId = (): number => state.nextUpdateId++;
@@ -120,6 +131,15 @@ export function createUpdateQueue(parts: QueueParts): UpdateQueue {
       );
     },
     pending: () => alive().length,
+    waiting: alive,
+    remove: (update) => {
+      state.pending = state.pending.filter((it) => it !== update);
+      parts.changed();
+    },
+    onAdded: (listener) => {
+      added = listener;
+    },
+    interrupt: (description) => waiting?.conflict(description),
     forgetAll: () => {
       state.pending = [];
       parts.changed();
@@ -129,7 +149,8 @@ export function createUpdateQueue(parts: QueueParts): UpdateQueue {
       waiting?.wake();
     },
     poll: async (poll) => {
-      waiting?.conflict();
+      if (state.webhook !== undefined) throw new ApiError(409, WEBHOOK_IS_SET);
+      waiting?.conflict(OTHER_POLLER);
       if (poll.allowedUpdates !== undefined) state.allowedUpdates = [...poll.allowedUpdates];
       if (confirm(state, poll.offset ?? 0)) parts.changed();
       const seconds = clamp(poll.timeout ?? 0, 0, 50);

@@ -1,5 +1,5 @@
 import { type FileVariant, writeFileId } from './file-ids.ts';
-import { findAccount, type Service } from './service.ts';
+import { findAccount, findMessage, type Service } from './service.ts';
 import type { Account, FileRecord, StoredMessage } from './state.ts';
 
 /** Longest side of a photo's reduced size, in pixels. */
@@ -90,6 +90,14 @@ function toContent(service: Service, { content }: StoredMessage): Record<string,
   return { ...toMedia(service, record), ...caption };
 }
 
+/** The message replied to, while it is there; without what that one replied to (SPEC Message). */
+function toReply(service: Service, { chatId, replyTo }: StoredMessage): Record<string, unknown> {
+  const replied = replyTo === undefined ? undefined : findMessage(service, chatId, replyTo);
+  if (replied === undefined) return {};
+  const { replyTo: _, ...alone } = replied;
+  return { reply_to_message: toMessage(service, alone) };
+}
+
 /** A stored message as the service's Message object. */
 export function toMessage(service: Service, message: StoredMessage): Record<string, unknown> {
   const account = findAccount(service, message.chatId);
@@ -100,6 +108,7 @@ export function toMessage(service: Service, message: StoredMessage): Record<stri
     chat: toChat(account),
     date: message.date,
     ...(message.editDate === undefined ? {} : { edit_date: message.editDate }),
+    ...toReply(service, message),
     ...toContent(service, message),
     ...(message.keyboard === undefined
       ? {}

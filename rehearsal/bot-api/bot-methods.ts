@@ -32,17 +32,6 @@ const getUpdates = method('getUpdates', (service, params, { signal }) =>
   }),
 );
 
-const deleteWebhook = method('deleteWebhook', (service, params) => {
-  if (params.drop_pending_updates === true) service.updates.forgetAll();
-  return true;
-});
-
-const getWebhookInfo = method('getWebhookInfo', (service) => ({
-  url: '',
-  has_custom_certificate: false,
-  pending_update_count: service.updates.pending(),
-}));
-
 const setMyCommands = method('setMyCommands', (service, params) => {
   const { type, chat_id } = params.scope ?? { type: 'default' };
   const key = [type, chat_id ?? '', params.language_code ?? ''].join('|');
@@ -74,8 +63,6 @@ const getFile = method('getFile', (service, params) => {
 export const botMethods = {
   getMe,
   getUpdates,
-  deleteWebhook,
-  getWebhookInfo,
   setMyCommands,
   answerCallbackQuery,
   getFile,

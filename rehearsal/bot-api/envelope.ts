@@ -20,8 +20,25 @@ export function forbidden(description: string): ApiError {
   return new ApiError(403, `Forbidden: ${description}`);
 }
 
+/** A 429 that says when to come back, in seconds. */
+export function tooManyRequests(seconds: number): ApiError {
+  return new ApiError(429, `Too Many Requests: retry after ${seconds}`, seconds);
+}
+
+/** A result with a word about it, as the methods for webhooks give. */
+export class Told {
+  readonly result: unknown;
+  readonly description: string;
+
+  constructor(result: unknown, description: string) {
+    this.result = result;
+    this.description = description;
+  }
+}
+
 export function okEnvelope(result: unknown): Response {
-  return Response.json({ ok: true, result });
+  const told = result instanceof Told ? result : { result };
+  return Response.json({ ok: true, ...told });
 }
 
 /** The error body; a 429 also says when to come back, in the body and in a header. */

@@ -1,7 +1,9 @@
 import { trimmed, withDetected } from '../entities.ts';
 import type { Entity } from '../state.ts';
+import { withinBounds } from './entity-bounds.ts';
 import { badRequest } from './envelope.ts';
 import { parseHtml } from './html.ts';
+import { parseMarkdownV2 } from './markdown-v2.ts';
 
 /** Code points after formatting is taken out (SPEC sendMessage). */
 export const TEXT_LIMIT = 4096;
@@ -20,11 +22,12 @@ function parsed({ text, parseMode, entities = [] }: TextInput): {
   text: string;
   entities: readonly Entity[];
 } {
-  if (!parseMode) return { text, entities };
+  if (!parseMode) return { text, entities: withinBounds(text, entities) };
   if (/^html$/i.test(parseMode)) return parseHtml(text);
+  if (/^markdownv2$/i.test(parseMode)) return parseMarkdownV2(text);
   throw badRequest(
-    /^markdown(v2)?$/i.test(parseMode)
-      ? 'the rehearsal reads HTML and entities, not Markdown'
+    /^markdown$/i.test(parseMode)
+      ? 'the rehearsal reads HTML, MarkdownV2 and entities, not old Markdown'
       : 'unsupported parse_mode',
   );
 }

@@ -1,6 +1,7 @@
 import { type CallLog, readable } from '../call-log.ts';
 import type { Fault, Faults } from '../faults.ts';
 import type { Gate } from '../options.ts';
+import type { RateLimits } from '../rate-limits.ts';
 import type { Service } from '../service.ts';
 import { type CallBody, readBody } from './body.ts';
 import { ApiError, errorEnvelope, okEnvelope } from './envelope.ts';
@@ -10,9 +11,12 @@ export interface BotApiParts {
   readonly service: Service;
   readonly faults: Faults;
   readonly log: CallLog;
+  readonly limits: RateLimits;
   readonly gate: Gate | undefined;
   /** Milliseconds of the machine's clock. */
   machineClock(): number;
+  /** Waits by the machine's clock. */
+  machineSleep(ms: number): Promise<void>;
 }
 
 /** How a call ends: with a response, or by cutting the connection at once or when the caller gives up. */
@@ -26,6 +30,9 @@ export type Outcome =
   | { readonly kind: 'cut' }
   | { readonly kind: 'hang' };
 
+/** How late a slow answer is when the fault does not say, in seconds. */
+const SLOW_S = 10;
+
 type Answer = Extract<Outcome, { kind: 'answer' }>;
 
 function refuse(error: ApiError): Answer {
@@ -38,7 +45,7 @@ function refuse(error: ApiError): Answer {
 }
 
 async function run(
-  service: Service,
+  { service, limits }: BotApiParts,
   method: string,
   body: CallBody,
   signal: AbortSignal,
@@ -46,6 +53,7 @@ async function run(
   const found = findMethod(method);
   if (found === undefined) return refuse(new ApiError(404, 'Not Found: method not found'));
   try {
+    await limits.admit(method, body);
     const result = await found.run(service, body, signal);
     return { kind: 'answer', status: 200, response: okEnvelope(result) };
   } catch (error) {
@@ -80,10 +88,14 @@ async function decide(
   const verdict = await parts.gate?.({ method, params: body.params, index: call });
   if (verdict === 'drop') return { kind: 'cut' };
   const fault = parts.faults.take(method);
-  if (fault === undefined) return run(parts.service, method, body, signal);
+  if (fault === undefined) return run(parts, method, body, signal);
   const unapplied = withoutApplying(fault);
   if (unapplied !== undefined) return unapplied;
-  await run(parts.service, method, body, signal);
+  const answer = await run(parts, method, body, signal);
+  if (fault.mode === 'slow') {
+    await parts.machineSleep((fault.seconds ?? SLOW_S) * 1000);
+    return answer;
+  }
   return { kind: fault.mode === 'apply_then_drop' ? 'cut' : 'hang' };
 }
 

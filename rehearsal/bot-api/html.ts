@@ -16,6 +16,7 @@ const TAGS: Readonly<Record<string, string>> = {
   a: 'text_link',
   blockquote: 'blockquote',
   'tg-spoiler': 'spoiler',
+  span: 'spoiler',
 };
 
 const NAMED: Readonly<Record<string, string>> = { lt: '<', gt: '>', amp: '&', quot: '"' };
@@ -23,7 +24,9 @@ const NAMED: Readonly<Record<string, string>> = { lt: '<', gt: '>', amp: '&', qu
 interface Open {
   readonly tag: string;
   readonly offset: number;
+  readonly type: string;
   readonly url?: string | undefined;
+  readonly language?: string | undefined;
 }
 
 interface Reading {
@@ -36,7 +39,8 @@ interface Reading {
 const TOKEN = /<(\/?)([a-z][a-z0-9-]*)?([^>]*)>|&(?:#(\d+)|#x([0-9a-f]+)|([a-z]+));|[^<&]+|[<&]/giu;
 
 /**
- * Reads the service's HTML: the tags of its "HTML style" section, nested, with `href` on links.
+ * Reads the service's HTML: the tags of its "HTML style" section, nested, with `href` on links and a language on code.
+ * The words for a span of no class are from memory.
  * Throws a 400 with the service's text for an unknown, unmatched or unclosed tag; offsets in it are bytes.
  *
  * @example parseHtml('<b>6</b> &lt; 7') // { text: '6 < 7', entities: [{ type: 'bold', offset: 0, length: 1 }] }
@@ -78,11 +82,28 @@ function character(code: number): string {
   return String.fromCodePoint(code);
 }
 
+function attribute(attributes: string, name: string): string | undefined {
+  const found = new RegExp(`\\b${name}\\s*=\\s*(?:"([^"]*)"|'([^']*)'|(\\S+))`, 'i').exec(
+    attributes,
+  );
+  return found?.[1] ?? found?.[2] ?? found?.[3];
+}
+
 function openTag(reading: Reading, tag: string, attributes: string, byte: number): void {
-  if (TAGS[tag] === undefined)
-    throw unreadable(`Unsupported start tag "${tag}" at byte offset ${byte}`);
-  const href = /\bhref\s*=\s*(?:"([^"]*)"|'([^']*)'|(\S+))/i.exec(attributes);
-  reading.open.push({ tag, offset: reading.text.length, url: href?.[1] ?? href?.[2] ?? href?.[3] });
+  const type = TAGS[tag];
+  if (type === undefined) throw unreadable(`Unsupported start tag "${tag}" at byte offset ${byte}`);
+  const className = attribute(attributes, 'class');
+  if (tag === 'span' && className !== 'tg-spoiler')
+    throw unreadable(`Tag "span" must have class "tg-spoiler" at byte offset ${byte}`);
+  const isLong = tag === 'blockquote' && /\bexpandable\b/i.test(attributes);
+  const language = tag === 'code' ? /^language-(\S+)$/.exec(className ?? '')?.[1] : undefined;
+  reading.open.push({
+    tag,
+    type: isLong ? 'expandable_blockquote' : type,
+    offset: reading.text.length,
+    url: attribute(attributes, 'href'),
+    language,
+  });
 }
 
 function closeTag(reading: Reading, tag: string, byte: number): void {
@@ -94,8 +115,25 @@ function closeTag(reading: Reading, tag: string, byte: number): void {
     );
   }
   const length = reading.text.length - open.offset;
-  const type = TAGS[open.tag];
-  if (length === 0 || type === undefined) return;
-  if (type !== 'text_link') reading.entities.push({ type, offset: open.offset, length });
-  else if (open.url) reading.entities.push({ type, offset: open.offset, length, url: open.url });
+  if (length > 0) addEntity(reading, open, length);
+}
+
+function addEntity({ entities, open: around }: Reading, open: Open, length: number): void {
+  const { type, offset, url, language } = open;
+  if (type === 'text_link') {
+    if (url) entities.push({ type, offset, length, url });
+    return;
+  }
+  const block = around.at(-1);
+  // Code of a named language is the block around it (SPEC, "HTML style").
+  if (language !== undefined && block?.type === 'pre' && block.offset === offset) {
+    around[around.length - 1] = { ...block, language };
+    return;
+  }
+  entities.push({
+    type,
+    offset,
+    length,
+    ...(type === 'pre' && language !== undefined ? { language } : {}),
+  });
 }

@@ -3,6 +3,7 @@ import { imageSize } from '../image-size.ts';
 import type { Service } from '../service.ts';
 import type { FileClass, FileRecord } from '../state.ts';
 import type { VideoShape } from '../video-shape.ts';
+import { isVoice } from '../voice-file.ts';
 import type { Upload } from './body.ts';
 import { badRequest } from './envelope.ts';
 import { checkVideo } from './video-file.ts';
@@ -42,11 +43,21 @@ async function store(service: Service, upload: Upload, source: MediaSource): Pro
   if (upload.bytes.length === 0) throw badRequest('file must be non-empty');
   if (fileClass === 'Photo') checkPhoto(upload);
   if (fileClass === 'Video') checkVideo(upload.bytes);
-  return service.files.put({ ...upload, fileClass, shape });
+  // The service keeps what is no voice note as a document (SPEC sendVoice).
+  const kept = fileClass === 'Voice' && !isVoice(upload.bytes) ? 'Document' : fileClass;
+  return service.files.put({ ...upload, fileClass: kept, shape });
 }
 
 /** The service takes ids of documents and videos for each other, and shows the file as what it is. */
 const GENERAL: readonly FileClass[] = ['Document', 'Video'];
+
+/** The service's words for the classes; that of a recording is from memory, and that it fits nowhere else. */
+const CLASS_NAMES: Readonly<Record<FileClass, string>> = {
+  Photo: 'Photo',
+  Document: 'Document',
+  Video: 'Video',
+  Voice: 'VoiceNote',
+};
 
 function fits(kept: FileClass, wanted: FileClass): boolean {
   return kept === wanted || (GENERAL.includes(kept) && GENERAL.includes(wanted));
@@ -59,6 +70,9 @@ export function fileById(
 ): { record: FileRecord; variant: 'full' | 'small' } {
   if (!/^[\w-]+$/.test(id))
     throw badRequest('wrong remote file identifier specified: Wrong character in the string');
+  // Base64 never has a length of four times something and one.
+  if (id.length % 4 === 1)
+    throw badRequest('wrong remote file identifier specified: Wrong string length');
   const parts = readFileId(id);
   if (parts === undefined)
     throw badRequest("wrong remote file identifier specified: can't unserialize it");
@@ -81,7 +95,8 @@ export async function mediaFile(service: Service, source: MediaSource): Promise<
   if (/^https?:/i.test(value)) throw badRequest('failed to get HTTP URL content');
   const { record } = fileById(service, value);
   if (!fits(record.fileClass, fileClass)) {
-    throw badRequest(`can't use file of type ${record.fileClass} as ${fileClass}`);
+    const [kept, wanted] = [CLASS_NAMES[record.fileClass], CLASS_NAMES[fileClass]];
+    throw badRequest(`can't use file of type ${kept} as ${wanted}`);
   }
   return record;
 }

@@ -8,8 +8,8 @@ export interface Part {
 /**
  * Reads a multipart/form-data body.
  * Tolerant where HTTP clients differ: no space needed after ":" and ";", header names in any case,
- * file names quoted or bare, with spaces or any UTF-8. A bare file name ends at ";" as it does on
- * the service. Throws an Error when the boundary is missing.
+ * file names quoted or bare, with spaces or any UTF-8. A bare file name ends at ";" and has
+ * its "%20" and the like decoded, as on the service (tdlib/td HttpReader.cpp). Throws an Error when the boundary is missing.
  */
 export function parseMultipart(body: Uint8Array, contentType: string): Part[] {
   const boundary = /boundary=(?:"([^"]+)"|([^;\s]+))/i.exec(contentType);
@@ -53,5 +53,14 @@ function parameter(disposition: string, key: string): string | undefined {
     disposition,
   );
   const quoted = found?.[1]?.replace(/\\(.)/g, '$1');
-  return quoted ?? found?.[2]?.trim();
+  return quoted ?? percentDecoded(found?.[2]?.trim());
+}
+
+/** As the service does with bare names; a name with a lone "%" stays as it is. */
+function percentDecoded(name: string | undefined): string | undefined {
+  try {
+    return name === undefined ? undefined : decodeURIComponent(name);
+  } catch {
+    return name;
+  }
 }

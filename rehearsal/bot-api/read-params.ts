@@ -9,6 +9,7 @@ const REFUSALS: Readonly<Record<string, string>> = {
   photo: 'there is no photo in the request',
   document: 'there is no document in the request',
   video: 'there is no video in the request',
+  voice: 'there is no voice in the request',
   reply_markup: 'object expected as reply markup',
   file_id: 'file_id not specified',
 };

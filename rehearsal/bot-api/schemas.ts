@@ -1,16 +1,26 @@
 import { z } from 'zod';
 import { chatId, entities, flag, integer, structured, text } from './values.ts';
 
-const replyMarkup = structured(z.record(z.string(), z.unknown()));
+/** An object whose parts are read elsewhere or not at all. */
+const anything = structured(z.record(z.string(), z.unknown()));
 
-/** What every sending method takes besides its content. Read, and without effect here. */
-const sending = {
+/** What every sending method takes besides its content. All but the first and the last two are without effect here. */
+const copying = {
   chat_id: chatId,
+  message_thread_id: integer.optional(),
+  direct_messages_topic_id: integer.optional(),
   disable_notification: flag.optional(),
   protect_content: flag.optional(),
-  reply_parameters: structured(z.object({ message_id: integer })).optional(),
-  reply_markup: replyMarkup.optional(),
+  allow_paid_broadcast: flag.optional(),
+  message_effect_id: text.optional(),
+  suggested_post_parameters: anything.optional(),
+  reply_parameters: structured(
+    z.object({ message_id: integer, allow_sending_without_reply: flag.optional() }),
+  ).optional(),
+  reply_markup: anything.optional(),
 };
+
+const sending = { ...copying, business_connection_id: text.optional() };
 
 const caption = {
   caption: text.optional(),
@@ -21,19 +31,24 @@ const caption = {
 
 /** Which message an edit means. Inline messages do not exist here. */
 const edited = {
+  business_connection_id: text.optional(),
   chat_id: chatId.optional(),
   message_id: integer.optional(),
-  reply_markup: replyMarkup.optional(),
+  inline_message_id: text.optional(),
+  reply_markup: anything.optional(),
 };
 
-const { show_caption_above_media: _, ...documentCaption } = caption;
+const { show_caption_above_media: _, ...plainCaption } = caption;
 
-/** What the sender says of a video. Whether it can be streamed has no effect here. */
+/** What the sender says of a video. The last four have no effect here. */
 const videoShape = {
   width: integer.optional(),
   height: integer.optional(),
   duration: integer.optional(),
   supports_streaming: flag.optional(),
+  thumbnail: z.string().optional(),
+  cover: z.string().optional(),
+  start_timestamp: integer.optional(),
 };
 
 /** The new file of an edited message. What only videos have is left unread for other kinds. */
@@ -43,6 +58,7 @@ export const inputMedia = z.object({
   type: z.string(),
   media: z.string(),
   has_spoiler: flag.optional(),
+  disable_content_type_detection: flag.optional(),
 });
 
 const command = z.object({
@@ -62,11 +78,22 @@ export const schemas = {
     timeout: integer.optional(),
     allowed_updates: structured(z.array(z.string())).optional(),
   }),
+  setWebhook: z.object({
+    url: text,
+    certificate: z.string().optional(),
+    ip_address: z.string().optional(),
+    max_connections: integer.optional(),
+    allowed_updates: structured(z.array(z.string())).optional(),
+    drop_pending_updates: flag.optional(),
+    secret_token: text.optional(),
+  }),
   deleteWebhook: z.object({ drop_pending_updates: flag.optional() }),
   getWebhookInfo: z.object({}),
   setMyCommands: z.object({
     commands: structured(z.array(command).max(100, 'BOT_COMMANDS_TOO_MUCH')),
-    scope: structured(z.object({ type: z.string(), chat_id: chatId.optional() })).optional(),
+    scope: structured(
+      z.object({ type: z.string(), chat_id: chatId.optional(), user_id: integer.optional() }),
+    ).optional(),
     language_code: z.string().optional(),
   }),
   sendMessage: z.object({
@@ -74,7 +101,7 @@ export const schemas = {
     text,
     parse_mode: z.string().optional(),
     entities: entities.optional(),
-    link_preview_options: structured(z.record(z.string(), z.unknown())).optional(),
+    link_preview_options: anything.optional(),
   }),
   sendPhoto: z.object({ ...sending, ...caption, photo: z.string(), has_spoiler: flag.optional() }),
   sendVideo: z.object({
@@ -84,13 +111,33 @@ export const schemas = {
     video: z.string(),
     has_spoiler: flag.optional(),
   }),
-  sendDocument: z.object({ ...sending, ...documentCaption, document: z.string() }),
+  sendDocument: z.object({
+    ...sending,
+    ...plainCaption,
+    document: z.string(),
+    thumbnail: z.string().optional(),
+    disable_content_type_detection: flag.optional(),
+  }),
+  sendVoice: z.object({
+    ...sending,
+    ...plainCaption,
+    voice: z.string(),
+    duration: integer.optional(),
+  }),
+  copyMessage: z.object({
+    ...copying,
+    ...caption,
+    from_chat_id: chatId,
+    message_id: integer,
+    video_start_timestamp: integer.optional(),
+  }),
   editMessageText: z.object({
     ...edited,
     text: text.optional(),
     parse_mode: z.string().optional(),
     entities: entities.optional(),
-    link_preview_options: structured(z.record(z.string(), z.unknown())).optional(),
+    link_preview_options: anything.optional(),
+    rich_message: anything.optional(),
   }),
   editMessageCaption: z.object({ ...edited, ...caption }),
   editMessageMedia: z.object({ ...edited, media: structured(inputMedia) }),
@@ -103,7 +150,12 @@ export const schemas = {
     url: z.string().optional(),
     cache_time: integer.optional(),
   }),
-  sendChatAction: z.object({ chat_id: chatId, action: z.string() }),
+  sendChatAction: z.object({
+    business_connection_id: text.optional(),
+    chat_id: chatId,
+    message_thread_id: integer.optional(),
+    action: z.string(),
+  }),
   getFile: z.object({ file_id: z.string() }),
 };
 

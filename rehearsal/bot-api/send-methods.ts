@@ -1,31 +1,12 @@
-import { addMessage, type Service } from '../service.ts';
-import type { Content } from '../state.ts';
-import { toMessage } from '../wire.ts';
+import type { Service } from '../service.ts';
 import { writableChat } from './access.ts';
+import { type Addressed, checkAddress, deliver } from './deliver.ts';
 import { badRequest } from './envelope.ts';
 import { captionText, messageText } from './formatted-text.ts';
 import { type MediaSource, mediaFile } from './media.ts';
 import { method } from './method.ts';
-import { readMarkup } from './reply-markup.ts';
 import type { Params } from './schemas.ts';
 import { givenShape } from './video-file.ts';
-
-function deliver(
-  service: Service,
-  chatId: number,
-  content: Content,
-  markup: Record<string, unknown> | undefined,
-): Record<string, unknown> {
-  const account = writableChat(service, chatId);
-  const message = addMessage(service, {
-    chatId: account.id,
-    from: 'bot',
-    content,
-    ...readMarkup(markup),
-  });
-  account.received += 1;
-  return toMessage(service, message);
-}
 
 const sendMessage = method('sendMessage', (service, params) => {
   const content = messageText({
@@ -33,28 +14,25 @@ const sendMessage = method('sendMessage', (service, params) => {
     parseMode: params.parse_mode,
     entities: params.entities,
   });
-  return deliver(service, params.chat_id, content, params.reply_markup);
+  return deliver(service, params, content);
 });
+
+type CaptionedCall = Addressed &
+  Pick<Params<'sendPhoto'>, 'caption' | 'parse_mode' | 'caption_entities'>;
 
 async function sendFile(
   service: Service,
-  params: Omit<Params<'sendDocument'>, 'document'>,
+  params: CaptionedCall,
   file: MediaSource,
 ): Promise<Record<string, unknown>> {
-  writableChat(service, params.chat_id);
-  readMarkup(params.reply_markup);
+  checkAddress(service, params);
   const caption = captionText({
     text: params.caption ?? '',
     parseMode: params.parse_mode,
     entities: params.caption_entities,
   });
   const record = await mediaFile(service, file);
-  return deliver(
-    service,
-    params.chat_id,
-    { ...caption, file: record.uniqueId },
-    params.reply_markup,
-  );
+  return deliver(service, params, { ...caption, file: record.uniqueId });
 }
 
 const sendPhoto = method('sendPhoto', (service, params, { uploads }) =>
@@ -71,6 +49,15 @@ const sendVideo = method('sendVideo', (service, params, { uploads }) =>
     fileClass: 'Video',
     uploads,
     shape: givenShape(params),
+  }),
+);
+
+const sendVoice = method('sendVoice', (service, params, { uploads }) =>
+  sendFile(service, params, {
+    value: params.voice,
+    fileClass: 'Voice',
+    uploads,
+    shape: givenShape({ duration: params.duration }),
   }),
 );
 
@@ -96,4 +83,11 @@ const sendChatAction = method('sendChatAction', (service, params) => {
 });
 
 /** Methods that bring something new into a chat. */
-export const sendMethods = { sendMessage, sendPhoto, sendVideo, sendDocument, sendChatAction };
+export const sendMethods = {
+  sendMessage,
+  sendPhoto,
+  sendVideo,
+  sendDocument,
+  sendVoice,
+  sendChatAction,
+};

@@ -7,10 +7,8 @@ const PDF_MARK = '%PDF-';
 
 /** True for files the browser shows by itself; a document only when its bytes are what its type says. */
 function isShown({ fileClass, mimeType }: FileRecord, bytes: Uint8Array): boolean {
-  // Pictures have the type read from their bytes; the other two are films and sound or they are saved.
-  if (fileClass === 'Photo') return true;
-  if (fileClass === 'Video' || fileClass === 'Voice') return /^(video|audio)\//.test(mimeType);
-  if (fileClass !== 'Document') return false;
+  // The others have a type that their class allows, whatever their sender said.
+  if (fileClass !== 'Document') return true;
   if (mimeType === 'application/pdf')
     return Buffer.from(bytes.subarray(0, PDF_MARK.length)).toString('latin1') === PDF_MARK;
   return imageSize(bytes)?.mimeType === mimeType;

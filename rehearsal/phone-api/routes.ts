@@ -4,6 +4,7 @@ import { fileById } from '../bot-api/media.ts';
 import type { CallLog } from '../call-log.ts';
 import { type Faults, faultSchema } from '../faults.ts';
 import type { RehearsalControl } from '../options.ts';
+import type { RateLimits } from '../rate-limits.ts';
 import type { Service } from '../service.ts';
 import { addAccount, deactivate, requireAccount, setBlocked } from './accounts.ts';
 import { fileAnswer } from './file-answer.ts';
@@ -24,6 +25,7 @@ export interface PhoneApiParts {
   readonly service: Service;
   readonly control: RehearsalControl;
   readonly faults: Faults;
+  readonly limits: RateLimits;
   readonly log: CallLog;
   /** IANA name of the zone the page tells the time in. */
   readonly timeZone: string | undefined;
@@ -114,7 +116,7 @@ function writingRoutes({ service }: PhoneApiParts): Hono {
 }
 
 function stageRoutes(parts: PhoneApiParts): Hono {
-  const { service, control, faults, log } = parts;
+  const { service, control, faults, limits, log } = parts;
   const app = new Hono();
   app.get('/overview', (c) => {
     const { username, first_name: name } = service.bot;
@@ -125,6 +127,8 @@ function stageRoutes(parts: PhoneApiParts): Hono {
       ...(parts.timeZone === undefined ? {} : { timeZone: parts.timeZone }),
       bot: { username, name },
       accounts,
+      faults: faults.all(),
+      limited: limits.isOn(),
     };
     return c.json(overview);
   });
@@ -135,6 +139,7 @@ function stageRoutes(parts: PhoneApiParts): Hono {
     if (instant < control.now()) throw new PhoneError(400, 'The clock only goes forward.');
     await control.moveTo(instant);
     service.changed();
+    service.webhook.look();
     return c.json({ now: control.now().toISOString() });
   });
   app.get('/log', (c) => c.json(log.all()));
@@ -144,6 +149,11 @@ function stageRoutes(parts: PhoneApiParts): Hono {
   });
   app.delete('/faults', (c) => {
     faults.clear();
+    return c.json({});
+  });
+  app.post('/limits', async (c) => {
+    const { on } = await body(c.req.raw, z.object({ on: z.boolean() }));
+    limits.turn(on);
     return c.json({});
   });
   app.post('/forged-taps', async (c) =>

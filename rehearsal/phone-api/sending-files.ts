@@ -25,6 +25,11 @@ const query = z.object({
 /** Types that browsers and programs give when they know nothing; the name says more. */
 const NO_TYPE = ['', 'application/octet-stream'];
 
+function checkLength(bytes: number): void {
+  if (bytes > SENDING_LIMIT)
+    throw new PhoneError(400, 'A phone sends files of up to 50 MB here. Choose a smaller one.');
+}
+
 /**
  * Sends a file as the person: the request's body is the file, its content type the file's, and `kind`, `name`, `caption`
  * and `seconds` stand in the address. Nothing is checked against the kind, because a person's phone may send anything.
@@ -37,11 +42,12 @@ export async function sendFile(
 ): Promise<StoredMessage> {
   const read = query.safeParse(Object.fromEntries(new URL(request.url).searchParams));
   if (!read.success) throw new PhoneError(400, z.prettifyError(read.error));
-  const bytes = new Uint8Array(await request.arrayBuffer());
   const account = requireOpened(service, id);
+  // Refused by what it says of itself, before it fills the memory.
+  checkLength(Number(request.headers.get('content-length')));
+  const bytes = new Uint8Array(await request.arrayBuffer());
+  checkLength(bytes.length);
   if (bytes.length === 0) throw new PhoneError(400, 'An empty file cannot be sent.');
-  if (bytes.length > SENDING_LIMIT)
-    throw new PhoneError(400, 'A phone sends files of up to 50 MB here. Choose a smaller one.');
   const { kind, name, caption = '', seconds } = read.data;
   const type = request.headers.get('content-type')?.trim() ?? '';
   const record = await service.files.put({

@@ -1,3 +1,4 @@
+import type { Fault } from '../faults.ts';
 import { writeFileId } from '../file-ids.ts';
 import type { Service } from '../service.ts';
 import type { Account, Command, Entity, StoredMessage } from '../state.ts';
@@ -41,6 +42,8 @@ export interface ChatMessage {
   readonly video?: FileView;
   readonly document?: FileView;
   readonly voice?: FileView;
+  /** Id of the message it replies to. */
+  readonly replyTo?: number;
   readonly buttons: readonly (readonly ButtonView[])[];
   readonly edits: number;
 }
@@ -63,6 +66,10 @@ export interface Overview {
   readonly timeZone?: string;
   readonly bot: { readonly username: string; readonly name: string };
   readonly accounts: readonly AccountView[];
+  /** What is still to go wrong on purpose. */
+  readonly faults: readonly Fault[];
+  /** Whether the service's rate limits are kept. */
+  readonly limited: boolean;
 }
 
 export function toAccountView(account: Account): AccountView {
@@ -118,6 +125,7 @@ export function toChatMessage(service: Service, message: StoredMessage): ChatMes
     text: message.content.text,
     entities: message.content.entities,
     ...toFileView(service, message.content.file),
+    ...(message.replyTo === undefined ? {} : { replyTo: message.replyTo }),
     buttons: (message.keyboard ?? []).map((row) => row.map(toButtonView)),
     edits: message.edits,
   };

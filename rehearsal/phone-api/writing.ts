@@ -39,10 +39,12 @@ export function say(service: Service, id: number, text: string): StoredMessage {
   return deliver(service, account, { text: cut.text, entities: withDetected(cut.text, []) });
 }
 
-/** The payload of a link to this bot, or the payload itself. Throws a 400 for links to elsewhere. */
+/** The payload of a link to this bot, written with or without "https://", or the payload itself. Throws a 400 for links to elsewhere. */
 export function startPayload(botUsername: string, linkOrPayload: string): string {
   if (PAYLOAD.test(linkOrPayload)) return linkOrPayload;
-  const url = URL.canParse(linkOrPayload) ? new URL(linkOrPayload) : undefined;
+  const link = linkOrPayload.trim();
+  const address = link.includes('://') ? link : `https://${link}`;
+  const url = URL.canParse(address) ? new URL(address) : undefined;
   if (url?.host !== 't.me' || url.pathname.slice(1).toLowerCase() !== botUsername.toLowerCase()) {
     throw new PhoneError(400, `Not a link to this bot: https://t.me/${botUsername}?start=...`);
   }

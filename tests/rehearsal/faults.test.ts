@@ -70,15 +70,66 @@ describe('a fault', () => {
     expect(await texts(MAYA)).toEqual([]);
   });
 
-  it('is gone when cleared', async () => {
+  it('slow delivers at once and answers late', async () => {
+    const waits: number[] = [];
+    const machineSleep = async (ms: number): Promise<void> => {
+      waits.push(ms);
+      expect(await slowStage.client.chat(MAYA)).toHaveLength(2);
+    };
+    const slowStage = await createStage({ machineSleep });
+    await openBoth(slowStage);
+    const slow = { method: 'sendMessage', mode: 'slow', count: 1 } as const;
+    await slowStage.client.setFault({ ...slow, seconds: 3 });
+    await expect(slowStage.bot.api.sendMessage(MAYA, 'x')).resolves.toMatchObject({ text: 'x' });
+    await slowStage.bot.api.sendMessage(MAYA, 'y');
+    await slowStage.rehearsal.close();
+    expect(waits).toEqual([3000]);
+  });
+});
+
+describe('setting a fault', () => {
+  it('lasts until it is cleared', async () => {
     await stage.client.setFault({ method: '*', mode: 'drop_before', count: 9 });
     await stage.client.clearFaults();
     await expect(stage.bot.api.getMe()).resolves.toBeTruthy();
   });
 
-  it('of an unknown kind is refused', async () => {
+  it('lists it until it is used up', async () => {
+    const fault = { method: 'getMe', mode: 'http_502', count: 1 } as const;
+    await stage.client.setFault(fault);
+    expect(await stage.client.faults()).toEqual([fault]);
+    await expect(stage.bot.api.getMe()).rejects.toThrow();
+    expect(await stage.client.faults()).toEqual([]);
+  });
+
+  it('refuses a kind that is not known', async () => {
     const wrong = JSON.parse('{"method":"*","mode":"explode","count":1}');
     await expect(stage.client.setFault(wrong)).rejects.toThrow('mode');
+  });
+});
+
+describe('a fault of updates', () => {
+  const said = async (): Promise<(string | undefined)[]> =>
+    (await stage.bot.api.getUpdates()).map(({ message }) => message?.text);
+
+  it('gives an update twice, with one id, and strikes no call', async () => {
+    await stage.client.setFault({ method: '*', mode: 'duplicate_updates', count: 1 });
+    await stage.bot.api.getMe();
+    await stage.client.say(MAYA, 'one');
+    await stage.client.say(MAYA, 'two');
+    expect(await said()).toEqual(['one', 'one', 'two']);
+    const [first, second] = await stage.bot.api.getUpdates();
+    expect(second?.update_id).toBe(first?.update_id);
+    await stage.bot.api.getUpdates({ offset: (first?.update_id ?? 0) + 1 });
+    expect(await said()).toEqual(['two']);
+  });
+
+  it('gives an update after the one that follows', async () => {
+    await stage.client.setFault({ method: '*', mode: 'reorder_updates', count: 1 });
+    await stage.client.say(MAYA, 'one');
+    expect(await said()).toEqual([]);
+    await stage.client.say(MAYA, 'two');
+    expect(await said()).toEqual(['two', 'one']);
   });
 });
 

@@ -26,7 +26,23 @@ describe('parseHtml', () => {
     });
   });
 
+  it('reads hidden text, long quotations and code of a language', () => {
+    const source =
+      '<span class="tg-spoiler">7</span><blockquote expandable>a</blockquote>' +
+      '<pre><code class="language-csv">b</code></pre><code>c</code>';
+    expect(parseHtml(source)).toEqual({
+      text: '7abc',
+      entities: [
+        { type: 'spoiler', offset: 0, length: 1 },
+        { type: 'expandable_blockquote', offset: 1, length: 1 },
+        { type: 'pre', offset: 2, length: 1, language: 'csv' },
+        { type: 'code', offset: 3, length: 1 },
+      ],
+    });
+  });
+
   it.each([
+    ['<span>x</span>', 'Tag "span" must have class "tg-spoiler" at byte offset 0'],
     ['<h1>x</h1>', 'Unsupported start tag "h1" at byte offset 0'],
     ['é<b>x</i>', 'Unmatched end tag at byte offset 6, expected "</b>", found "</i>"'],
     ['<b>x', 'Can\'t find end tag corresponding to start tag "b"'],

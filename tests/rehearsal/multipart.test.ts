@@ -59,6 +59,26 @@ describe('parseMultipart', () => {
   });
 });
 
+it('decodes a bare file name, and leaves a quoted one and a lone percent sign alone', () => {
+  const nameOf = (written: string): string | undefined =>
+    parseMultipart(
+      body(
+        '--b',
+        `content-disposition:form-data;name="doc";filename=${written}`,
+        '',
+        'x',
+        '--b--',
+        '',
+      ),
+      'multipart/form-data; boundary=b',
+    )[0]?.fileName;
+  expect(['a%20b.csv', '"a%20b.csv"', '100%.csv'].map(nameOf)).toEqual([
+    'a b.csv',
+    'a%20b.csv',
+    '100%.csv',
+  ]);
+});
+
 describe('parseMultipart with any body', () => {
   it('keeps any bytes as they are', () => {
     fc.assert(

@@ -5,6 +5,7 @@ import { InputFile } from 'grammy';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { mp4 } from './support/mp4.ts';
 import { png } from './support/png.ts';
+import { openReceiver } from './support/receiver.ts';
 import { createStage, MAYA, openBoth, START, type Stage } from './support/stage.ts';
 
 const MACHINE_MS = Date.UTC(2026, 8, 7);
@@ -70,14 +71,37 @@ describe('a second start', () => {
     expect(again.video).toEqual(sent.video);
   });
 
-  it('leaves no half-written file behind', async () => {
+  it('goes on sending to the webhook what was waiting', async () => {
+    const receiver = await openReceiver();
+    stage = await restart();
+    await openBoth(stage);
+    await stage.client.say(MAYA, 'before');
+    const setting = { secret_token: 'kingfisher-7', max_connections: 2 };
+    receiver.answers({ status: 500 }, { status: 501 });
+    await stage.bot.api.setWebhook(receiver.url, setting);
+    await receiver.next();
+    await receiver.next();
+    await stage.rehearsal.close();
+
+    stage = await restart();
+    const { headers, update } = await receiver.next();
+    expect(update).toMatchObject({ message: { text: 'before' } });
+    expect(headers['x-telegram-bot-api-secret-token']).toBe('kingfisher-7');
+    const info = await stage.bot.api.getWebhookInfo();
+    expect(info).toMatchObject({ url: receiver.url, max_connections: 2 });
+    await receiver.close();
+  });
+});
+
+describe('the data file', () => {
+  it('is not left half-written', async () => {
     stage = await restart();
     await openBoth(stage);
     await stage.rehearsal.close();
     expect(await readdir(folder)).toEqual(['chats.json']);
   });
 
-  it('does not read a file of another kind', async () => {
+  it('is not read when it is of another kind', async () => {
     stage = await restart();
     const other = join(folder, 'other.json');
     await writeFile(other, '{"format":99}');

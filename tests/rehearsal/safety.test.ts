@@ -14,6 +14,15 @@ describe('a rehearsal', () => {
     await expect(start).rejects.not.toThrow('AAsecret');
   });
 
+  it('does not start beside a real token, and names the setting only', async () => {
+    const secret = `AA${'x'.repeat(33)}`;
+    const start = createStage({ settings: { BOT_TOKEN: `123456789:${secret}`, HOME: '/' } });
+    await expect(start).rejects.toThrow("BOT_TOKEN holds what looks like a real bot's token");
+    await expect(start).rejects.not.toThrow(secret);
+    const settings = { BOT_TOKEN: undefined, TIME: '12:30', OTHER: '0:rehearsal-demo' };
+    open.push(await createStage({ settings }));
+  });
+
   it('does not listen where other computers reach it', async () => {
     await expect(createStage({ host: '0.0.0.0' })).rejects.toThrow('listens on this computer only');
   });

@@ -46,10 +46,12 @@ describe('sendMessage', () => {
     });
   });
 
-  it('does not read Markdown and says so', async () => {
-    expect(
-      await refusal(stage.bot.api.sendMessage(MAYA, '*x*', { parse_mode: 'MarkdownV2' })),
-    ).toBe('400 Bad Request: the rehearsal reads HTML and entities, not Markdown');
+  it('reads MarkdownV2, and says that it does not read the old kind', async () => {
+    const sent = await stage.bot.api.sendMessage(MAYA, '*6*', { parse_mode: 'MarkdownV2' });
+    expect(sent).toMatchObject({ text: '6', entities: [{ type: 'bold', offset: 0, length: 1 }] });
+    expect(await refusal(stage.bot.api.sendMessage(MAYA, '*x*', { parse_mode: 'Markdown' }))).toBe(
+      '400 Bad Request: the rehearsal reads HTML, MarkdownV2 and entities, not old Markdown',
+    );
   });
 });
 

@@ -108,6 +108,12 @@ describe('a waiting poll', () => {
     expect(await newer.poll).toHaveLength(1);
   });
 
+  it('ends with a conflict when a webhook is set', async () => {
+    const { poll } = await holdPoll();
+    await polled.bot.api.setWebhook('http://127.0.0.1:9/');
+    expect(await refusal(poll)).toBe('409 Conflict: terminated by setWebhook request');
+  });
+
   it('ends empty-handed when the rehearsal closes, or is cut off', async () => {
     const { poll } = await holdPoll();
     const end = poll.then(
