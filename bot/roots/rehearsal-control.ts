@@ -1,5 +1,6 @@
 import { readFile, rename, writeFile } from 'node:fs/promises';
 import {
+  digestDays,
   instantAt,
   listBreaks,
   listRunningClasses,
@@ -11,12 +12,12 @@ import {
   addDays,
   minutesOf,
   nextSchoolDay,
+  parseTimeOfDay,
   type SchoolDay,
   type TimeOfDay,
   weekdayOf,
 } from '../../drills/index.ts';
 import type { RehearsalControl, Stop } from '../../rehearsal/options.ts';
-import { weekdayName } from '../texts/words.ts';
 import type { MovableClock } from './clocks.ts';
 
 /** When the clock is moved, the minutes between are not skipped but walked in steps, so that everything happens in order. */
@@ -61,28 +62,43 @@ async function stopsOf(store: Store, schoolClass: SchoolClass, now: Date): Promi
   const calendar = { weekdays: schoolClass.weekdays, breaks };
   const nextDay = (wanted: TimeOfDay): SchoolDay | null =>
     nextSchoolDay(minutesOf(time) < minutesOf(wanted) ? addDays(day, -1) : day, calendar);
-  const stop = (id: string, words: string, on: SchoolDay | null, time: TimeOfDay): Stop[] => {
-    if (!on) return [];
-    const label = `${words} (${weekdayName(weekdayOf(on), 'short')} ${time})`;
-    return [{ id: `${id} ${schoolClass.id}`, label, at: instantAt(on, time, schoolClass.zone) }];
-  };
+  const stop = (id: string, label: string, on: SchoolDay | null, at: TimeOfDay): Stop[] =>
+    on ? [{ id: `${id} ${schoolClass.id}`, label, at: instantAt(on, at, schoolClass.zone) }] : [];
+  const { eveningTime, nudgeTime, digestTime } = schoolClass;
+  const digest = stop(
+    'digest',
+    'the next digest',
+    await digestDay(store, schoolClass, now),
+    digestTime,
+  );
   return [
-    ...stop(
-      'evening',
-      'the next evening',
-      nextDay(schoolClass.eveningTime),
-      schoolClass.eveningTime,
-    ),
-    ...stop('nudge', 'the next nudge time', nextDay(schoolClass.nudgeTime), schoolClass.nudgeTime),
-    ...stop('digest', 'the next digest', digestDay(schoolClass, day, time), schoolClass.digestTime),
+    ...stop('evening', 'the next evening', nextDay(eveningTime), eveningTime),
+    ...stop('nudge', 'the next nudge time', nextDay(nudgeTime), nudgeTime),
+    ...digest.map((it) => ({ ...it, endsWeek: true })),
+    ...(MORNING ? stop('school-day', 'the next school day', nextDay(MORNING), MORNING) : []),
   ];
 }
 
-function digestDay(schoolClass: SchoolClass, day: SchoolDay, time: TimeOfDay): SchoolDay {
-  const first = minutesOf(time) < minutesOf(schoolClass.digestTime) ? 0 : 1;
-  let candidate = addDays(day, first);
+/** A school day begins for the rehearsal when nothing was sent on it yet. */
+const MORNING = parseTimeOfDay('08:00');
+
+/** Holidays are shorter than this. */
+const MOST_WEEKS = 26;
+
+/** The next day with a digest; a week without school days has none. */
+async function digestDay(
+  store: Store,
+  schoolClass: SchoolClass,
+  now: Date,
+): Promise<SchoolDay | null> {
+  const { day, time } = localTimeAt(now, schoolClass.zone);
+  let candidate = minutesOf(time) < minutesOf(schoolClass.digestTime) ? day : addDays(day, 1);
   while (weekdayOf(candidate) !== schoolClass.digestWeekday) candidate = addDays(candidate, 1);
-  return candidate;
+  for (let week = 0; week < MOST_WEEKS; week += 1) {
+    if ((await digestDays(store, schoolClass, candidate)).length > 0) return candidate;
+    candidate = addDays(candidate, 7);
+  }
+  return null;
 }
 
 /** Keeps how far the rehearsal's clock is ahead, so that a second start goes on where the first ended. */

@@ -1,9 +1,11 @@
 // @ts-check
 /** @import { Answer, ChatMessage, Overview } from '../phone-api/views.ts' */
 /** @import { LoggedCall } from '../call-log.ts' */
+/** @import { Fault } from '../faults.ts' */
 
 /** @typedef {{ command: string, description: string }} Command */
-/** @typedef {{ id: string, label: string, at: string }} Stop */
+/** @typedef {{ id: string, label: string, at: string, endsWeek?: boolean }} Stop */
+/** @typedef {'photo' | 'video' | 'voice' | 'document'} FileKind */
 
 /**
  * @param {string} path
@@ -55,6 +57,16 @@ export const api = {
   tap: (id, messageId, data) => post(`/accounts/${id}/tap`, { messageId, data }),
   /** @param {number} id @param {boolean} blocked */
   setBlocked: (id, blocked) => post(`/accounts/${id}/${blocked ? 'block' : 'unblock'}`),
+  /** @param {number} id @param {File} file @param {FileKind} kind @param {string} caption */
+  sendFile: (id, file, kind, caption) => {
+    const about = new URLSearchParams({ kind, name: file.name, ...(caption ? { caption } : {}) });
+    return call(`/accounts/${id}/files?${about}`, { method: 'POST', body: file });
+  },
+  /** @param {Fault} fault */
+  setFault: (fault) => post('/faults', fault),
+  clearFaults: () => call('/faults', { method: 'DELETE' }),
+  /** @param {boolean} on */
+  setLimits: (on) => post('/limits', { on }),
   /** @param {string} fileId */
   fileAddress: (fileId) => `rehearsal/files/${encodeURIComponent(fileId)}`,
 };

@@ -12,7 +12,6 @@ import { keepPlayer } from './keep-player.js';
 /**
  * @typedef {object} ChatList
  * @property {HTMLElement} element
- * @property {() => void} clear empties the list for another phone, to be read from its end
  * @property {(entries: readonly Entry[]) => void} update
  */
 
@@ -72,17 +71,20 @@ export function createChatList(labelledBy) {
   };
   const attributes = { type: 'button', class: 'strong below', hidden: true, onclick: goDown };
   const below = h('button', attributes, 'New message below');
+  let height = 0;
   list.addEventListener('scroll', () => {
+    // Not the reader: the list shrank, and is brought to its end again below.
+    if (isAtEnd && list.clientHeight !== height) return;
     isAtEnd = list.scrollHeight - list.scrollTop - list.clientHeight < NEAR_END;
     if (isAtEnd) below.hidden = true;
   });
+  // What stands below the list may grow and shrink it.
+  new ResizeObserver(() => {
+    height = list.clientHeight;
+    if (isAtEnd) toEnd();
+  }).observe(list);
   return {
     element: h('div', { class: 'chat-frame' }, list, below),
-    clear: () => {
-      list.replaceChildren();
-      isAtEnd = true;
-      below.hidden = true;
-    },
     update: (entries) => {
       const isLonger = redraw(list, entries);
       if (isAtEnd) toEnd();

@@ -1,85 +1,73 @@
 // @ts-check
 /** @import { AccountView } from '../phone-api/views.ts' */
-/** @import { Command } from './api.js' */
+/** @import { Command, FileKind } from './api.js' */
 import { h } from './dom.js';
+import { fileSender } from './file-sender.js';
+import { line } from './line.js';
+import { linkOrCode } from './links.js';
 
 /**
  * @typedef {object} ComposerActions
  * @property {(text: string) => Promise<boolean>} say
  * @property {(link: string) => Promise<boolean>} open
+ * @property {(file: File, kind: FileKind, caption: string) => Promise<boolean>} sendFile
  * @property {(blocked: boolean) => void} setBlocked
  */
 
 /**
- * A labelled field to fill in and send. Keeps what was typed when sending was refused. With `rows` it takes several lines, as
- * a pasted list needs: Enter sends, Shift and Enter begin a new line.
- *
- * @param {{ label: string, button: string, id: string, placeholder?: string, rows?: number }} words
- * @param {(value: string) => Promise<boolean>} send
+ * @param {string} text
+ * @param {() => void} onclick
+ * @param {string} [kind]
  */
-function line({ label, button, id, placeholder, rows }, send) {
-  const field = { id, autocomplete: 'off', placeholder, required: true };
-  const input = rows ? h('textarea', { ...field, rows }) : h('input', field);
-  /** @param {Event} event */
-  const submit = async (event) => {
-    event.preventDefault();
-    if (await send(input.value)) input.value = '';
-  };
-  /** @param {Event} event */
-  const sendOnEnter = (event) => {
-    if (!(event instanceof KeyboardEvent) || event.key !== 'Enter') return;
-    if (event.shiftKey || event.isComposing) return;
-    event.preventDefault();
-    if (input.value.trim() !== '') void submit(event);
-  };
-  return h(
-    'form',
-    { class: 'line', onsubmit: submit, ...(rows ? { onkeydown: sendOnEnter } : {}) },
-    h('label', { for: id }, label),
-    input,
-    h('button', {}, button),
-  );
+function act(text, onclick, kind) {
+  return h('button', { type: 'button', class: kind, onclick }, text);
+}
+
+/**
+ * A field for what is printed on a slip.
+ *
+ * @param {string} place
+ * @param {ComposerActions} actions
+ */
+function slip(place, { open }) {
+  const words = { label: 'Join with a slip: its link or its code', button: 'Join' };
+  return line({ ...words, id: `slip-${place}` }, (typed) => open(linkOrCode(typed)));
 }
 
 /**
  * What the person can do below the chat.
  *
  * @param {AccountView} account
- * @param {string} place makes ids unique when two phones are shown
+ * @param {string} place makes ids unique when several phones are shown
  * @param {ComposerActions} actions
  */
 export function composer(account, place, actions) {
-  const link = line(
-    { label: 'Open a link', button: 'Open', id: `link-${place}`, placeholder: 'https://t.me/...' },
-    actions.open,
-  );
   if (account.deactivated) return [h('p', {}, 'This account is closed.')];
   if (account.blocked) {
-    const unblock = h(
-      'button',
-      { type: 'button', onclick: () => actions.setBlocked(false) },
-      'Unblock the bot',
-    );
-    return [h('p', {}, `${account.name} has blocked the bot.`), unblock];
+    const words = h('p', {}, `${account.name} has blocked the bot.`);
+    return [words, act('Unblock the bot', () => actions.setBlocked(false))];
   }
   if (!account.opened) {
-    const start = h(
-      'button',
-      { type: 'button', class: 'strong', onclick: () => void actions.say('/start') },
-      'Press start',
-    );
-    return [h('p', {}, `${account.name} has not opened this chat yet.`), start, link];
+    const words = h('p', {}, `${account.name} has not opened this chat yet.`);
+    const start = act('Press start', () => void actions.say('/start'), 'strong');
+    return [words, start, slip(place, actions)];
   }
-  const write = line(
-    { label: `Write as ${account.name}`, button: 'Send', id: `say-${place}`, rows: 2 },
-    actions.say,
-  );
-  const block = h(
-    'button',
-    { type: 'button', onclick: () => actions.setBlocked(true) },
-    'Block the bot',
-  );
-  return [write, h('details', { class: 'more' }, h('summary', {}, 'More'), link, block)];
+  const write = { label: `Write as ${account.name}`, button: 'Send', id: `say-${place}`, rows: 1 };
+  return [
+    line(write, actions.say),
+    h(
+      'div',
+      { class: 'more' },
+      fileSender(place, actions.sendFile),
+      h(
+        'details',
+        {},
+        h('summary', {}, 'Join or block'),
+        slip(place, actions),
+        act('Block the bot', () => actions.setBlocked(true)),
+      ),
+    ),
+  ];
 }
 
 /**
@@ -94,7 +82,6 @@ export function commandChips(commands, say) {
       'button',
       { type: 'button', class: 'chip', title: description, onclick: () => void say(`/${command}`) },
       `/${command}`,
-      h('span', {}, ` ${description}`),
     ),
   );
 }

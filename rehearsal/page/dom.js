@@ -38,7 +38,8 @@ export function byId(id, kind) {
 }
 
 /**
- * Replaces the children only when `signature` differs from last time, so focus and scroll stay put.
+ * Replaces the children only when `signature` differs from last time, so focus and scroll stay put. A control that had the focus
+ * and has a `data-key` gives it to the new control with the same key.
  *
  * @param {HTMLElement} parent
  * @param {string} signature
@@ -46,14 +47,37 @@ export function byId(id, kind) {
  */
 export function refresh(parent, signature, build) {
   if (parent.dataset.signature === signature) return;
+  const focused = document.activeElement;
+  const key = parent.contains(focused) && focused?.getAttribute('data-key');
   parent.dataset.signature = signature;
   const children = build().filter(
     (child) => child !== null && child !== undefined && child !== false,
   );
   parent.replaceChildren(...children);
+  if (!key) return;
+  const again = [...parent.querySelectorAll('[data-key]')];
+  const twin = again.find((control) => control.getAttribute('data-key') === key) ?? again[0];
+  if (twin instanceof HTMLElement) twin.focus({ preventScroll: true });
 }
 
-const CONTROLS = 'button, select, a, video';
+/**
+ * Makes these elements the children, in this order. One that is in its place already is not touched: an element that is moved
+ * loses its focus and where it was scrolled to.
+ *
+ * @param {HTMLElement} parent
+ * @param {readonly HTMLElement[]} wanted
+ */
+export function arrange(parent, wanted) {
+  /** @type {Set<Element>} */
+  const kept = new Set(wanted);
+  for (const child of [...parent.children]) if (!kept.has(child)) child.remove();
+  for (const [place, element] of wanted.entries()) {
+    const there = parent.children[place];
+    if (there !== element) parent.insertBefore(element, there ?? null);
+  }
+}
+
+const CONTROLS = 'button, select, a, video, audio, summary';
 
 /**
  * Which control inside an element has the focus, as a position among its controls; -1 for none.

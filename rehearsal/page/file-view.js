@@ -31,30 +31,34 @@ export function picture(photo, caption, enlarge) {
 }
 
 /**
- * A video with the browser's own pause and seek bar, or a link to save it when the browser cannot play it.
+ * A video or a sound with the browser's own pause and seek bar, or a link to save it when the browser cannot play it.
  *
- * @param {FileView} video
+ * @param {'video' | 'voice note'} kind
+ * @param {FileView} file
  * @param {string} caption
  */
-export function player(video, caption) {
-  const address = api.fileAddress(video.fileId);
-  const { width, height, duration = 0 } = video;
-  const label = `Video, ${spokenLength(duration)}${caption === '' ? '' : `: ${caption}`}`;
+export function player(kind, file, caption) {
+  const { width, height, duration = 0 } = file;
+  const title = kind === 'video' ? 'Video' : 'Voice note';
+  // The length of a sound the rehearsal cannot read is given as 0.
+  const length = duration === 0 ? '' : `, ${spokenLength(duration)}`;
   const giveUp = () => {
-    element.replaceWith(
-      h('p', { class: 'file' }, 'This browser cannot play the video. ', saveLink(video, 'video')),
-    );
+    const words = `This browser cannot play the ${kind}. `;
+    element.replaceWith(h('p', { class: 'file' }, words, saveLink(file, kind)));
   };
-  const attributes = { controls: true, playsinline: true, preload: 'metadata', class: 'player' };
-  /** @type {HTMLVideoElement} */
-  const element = h('video', {
-    ...attributes,
-    src: address,
-    width,
-    height,
-    'aria-label': label,
+  const attributes = {
+    src: api.fileAddress(file.fileId),
+    controls: true,
+    preload: 'metadata',
+    class: 'player',
+    'aria-label': `${title}${length}${caption === '' ? '' : `: ${caption}`}`,
     onerror: giveUp,
-  });
+  };
+  /** @type {HTMLMediaElement} */
+  const element =
+    kind === 'video'
+      ? h('video', { ...attributes, playsinline: true, width, height })
+      : h('audio', attributes);
   return element;
 }
 

@@ -23,6 +23,17 @@ export function isBotLink(url, botUsername) {
 }
 
 /**
+ * What was copied off a slip or out of a message, as the rehearsal takes it: of a longer text only the link, which may lack its
+ * "https://"; else the code without the gaps it is printed with.
+ *
+ * @param {string} typed
+ */
+export function linkOrCode(typed) {
+  const link = /(?:https?:\/\/)?(t\.me\/\S+)/i.exec(typed)?.[1];
+  return link === undefined ? typed.replace(/\s+/g, '') : `https://${link}`;
+}
+
+/**
  * A choice of phone and a button that opens the link on it.
  *
  * @param {string} label

@@ -38,14 +38,23 @@ function keyboard(message, actions) {
   );
 }
 
+/** As much of a message as says which one it was. */
+const REMINDER = 60;
+
+/** @param {ChatMessage | undefined} earlier the message that was replied to; undefined when it is gone */
+function replyLine(earlier) {
+  const words = earlier?.text.slice(0, REMINDER) || 'an earlier message';
+  return h('p', { class: 'reply' }, `In reply to: ${words}`);
+}
+
 /**
  * One entry of the notebook: the time in the margin, what was said beside it.
  *
  * @param {ChatMessage} message
- * @param {boolean} isNewDay
+ * @param {{ isNewDay: boolean, earlier: ChatMessage | undefined }} context `earlier` is the message it replies to
  * @param {MessageActions} actions
  */
-export function messageEntry(message, isNewDay, actions) {
+export function messageEntry(message, { isNewDay, earlier }, actions) {
   const { photo, video, document, voice, text, entities, edits } = message;
   const instant = new Date(message.date);
   const writer = message.from === 'bot' ? actions.botName : actions.personName;
@@ -72,10 +81,11 @@ export function messageEntry(message, isNewDay, actions) {
       'div',
       { class: 'said' },
       h('p', { class: 'writer' }, writer),
+      message.replyTo !== undefined && replyLine(earlier),
       photo && picture(photo, text, actions.enlarge),
-      video && player(video, text),
+      video && player('video', video, text),
       document && fileEntry(document),
-      voice && fileEntry(voice),
+      voice && player('voice note', voice, text),
       text !== '' && h('p', { class: 'text' }, ...richText(text, entities, showLink)),
       message.buttons.length > 0 && keyboard(message, actions),
     ),

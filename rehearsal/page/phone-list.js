@@ -1,50 +1,59 @@
 // @ts-check
 /** @import { AccountView } from '../phone-api/views.ts' */
-import { focusPosition, h, refresh, restoreFocus } from './dom.js';
+import { h, refresh } from './dom.js';
 
 /**
  * @typedef {object} PhoneListActions
- * @property {(id: number) => void} show opens the phone on the left page
- * @property {(id: number) => void} beside opens it on the right page
+ * @property {(id: number) => void} show shows this phone alone
+ * @property {(id: number) => void} beside shows it beside the others, or takes it away again
  * @property {(name: string) => Promise<boolean>} add
  */
+
+/** @typedef {'first' | 'beside' | 'away'} Place */
+
+/** @param {AccountView} account */
+function stateOf({ opened, blocked, deactivated }) {
+  if (deactivated) return 'account closed';
+  if (blocked) return 'has blocked the bot';
+  return opened ? undefined : 'chat not opened yet';
+}
 
 /**
  * @param {AccountView} account
  * @param {number} unread
- * @param {string} where
+ * @param {Place} place
  * @param {PhoneListActions} actions
  */
-function row(account, unread, where, actions) {
+function row(account, unread, place, actions) {
   const { id, name, note } = account;
-  const count = unread > 0 && h('span', { class: 'unread' }, `${unread} new`);
-  const label = h('span', { class: 'who' }, h('strong', {}, name), note && h('small', {}, note));
-  return h(
-    'li',
-    {},
-    h(
-      'button',
-      {
-        type: 'button',
-        class: 'pick',
-        'aria-pressed': String(where === 'left'),
-        onclick: () => actions.show(id),
-      },
-      label,
-      count,
-    ),
-    h(
-      'button',
-      {
-        type: 'button',
-        class: 'beside',
-        'aria-label': `Beside: ${name}`,
-        'aria-pressed': String(where === 'right'),
-        onclick: () => actions.beside(id),
-      },
-      'Beside',
-    ),
+  const below = [note, stateOf(account)].filter(Boolean).join(', ');
+  const pick = h(
+    'button',
+    {
+      type: 'button',
+      class: 'pick',
+      'data-key': `show ${id}`,
+      'aria-pressed': String(place === 'first'),
+      onclick: () => actions.show(id),
+    },
+    h('strong', {}, name),
+    ' ',
+    below !== '' && h('small', {}, below, ' '),
+    unread > 0 && h('span', { class: 'unread' }, `${unread} new`),
   );
+  const beside = h(
+    'button',
+    {
+      type: 'button',
+      class: 'beside',
+      'data-key': `beside ${id}`,
+      'aria-label': `Beside: ${name}`,
+      'aria-pressed': String(place === 'beside'),
+      onclick: () => actions.beside(id),
+    },
+    'Beside',
+  );
+  return h('li', {}, pick, place !== 'first' && beside);
 }
 
 /** @param {PhoneListActions} actions */
@@ -74,27 +83,26 @@ export function createPhoneList(nav, actions) {
   const list = h('ul', {});
   const adding = h('details', {}, h('summary', {}, 'New phone'), newPhone(actions));
   nav.append(h('h2', {}, 'Phones'), list, adding);
-  /**
-   * @param {readonly AccountView[]} accounts
-   * @param {(account: AccountView) => number} unread
-   * @param {(id: number) => string} where
-   */
-  return (accounts, unread, where) => {
-    const rows = accounts.map((account) => ({
-      account,
-      unread: unread(account),
-      where: where(account.id),
-    }));
-    const position = focusPosition(list);
-    const shown = rows.map(({ account: { id, name, note }, ...rest }) => ({
-      id,
-      name,
-      note,
-      ...rest,
-    }));
-    refresh(list, JSON.stringify(shown), () =>
-      rows.map((it) => row(it.account, it.unread, it.where, actions)),
-    );
-    if (position >= 0) restoreFocus(list, position);
+  return {
+    /**
+     * @param {readonly AccountView[]} accounts
+     * @param {(account: AccountView) => number} unread
+     * @param {(id: number) => Place} place
+     */
+    update: (accounts, unread, place) => {
+      const rows = accounts.map((account) => {
+        // The count of messages is not shown, so a new one alone draws nothing anew.
+        const shown = { ...account, received: 0 };
+        return { account: shown, unread: unread(account), place: place(account.id) };
+      });
+      refresh(list, JSON.stringify(rows), () =>
+        rows.map((it) => row(it.account, it.unread, it.place, actions)),
+      );
+    },
+    /** @param {number | undefined} id */
+    focus: (id) => {
+      const pick = list.querySelector(`[data-key="show ${id}"]`) ?? list.querySelector('.pick');
+      if (pick instanceof HTMLElement) pick.focus();
+    },
   };
 }
