@@ -1,7 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
-/** Pure functions and nothing they could leave behind: these share a process, which saves loading everything for each file. */
+/** Pure functions, which need no database. */
 const PURE = [
   'drills',
   'bot/media',
@@ -12,7 +12,8 @@ const PURE = [
   'bot/paper',
 ].map((folder) => `tests/${folder}/**/*.test.ts`);
 
-const common = { testTimeout: 60_000, hookTimeout: 60_000, maxWorkers: 2 };
+/** Files share a process: that saves loading everything for each, and databases are kept from one to the next. */
+const common = { testTimeout: 60_000, hookTimeout: 60_000, maxWorkers: 2, isolate: false };
 
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
@@ -20,7 +21,7 @@ export default defineConfig({
     ...common,
     globalSetup: ['tests/support/global-postgres.ts'],
     projects: [
-      { extends: true, test: { name: 'pure', include: PURE, isolate: false } },
+      { extends: true, test: { name: 'pure', include: PURE } },
       { extends: true, test: { name: 'whole', include: ['tests/**/*.test.ts'], exclude: PURE } },
     ],
   },

@@ -58,9 +58,16 @@ function packRows(
   const perByte = 8 / bits;
   const stride = 1 + Math.ceil(width / perByte);
   const rows = Buffer.alloc(stride * height);
+  // Neighbours are mostly alike, and looking a colour up costs more than all the rest.
+  let key = -1;
+  let index = 0;
   for (let y = 0; y < height; y++) {
     for (let x = 0; x < width; x++) {
-      const index = nearest.get(rgbKey(pixels, 4 * (y * width + x))) ?? 0;
+      const here = rgbKey(pixels, 4 * (y * width + x));
+      if (here !== key) {
+        key = here;
+        index = nearest.get(here) ?? 0;
+      }
       const at = y * stride + 1 + Math.floor(x / perByte);
       rows[at] = (rows[at] ?? 0) | (index << (8 - bits * ((x % perByte) + 1)));
     }

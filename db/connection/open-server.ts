@@ -27,12 +27,15 @@ export async function openServer(
     boss.on('error', onEngineError);
     await boss.start();
     const queue = await createDeliveryQueue(boss);
+    const { isAlone, letGo } = aloneBy(client);
     return {
       db,
       queue,
-      isAlone: aloneBy(client),
+      isAlone,
       close: async () => {
         await boss.stop({ graceful: true, timeout: 10_000 });
+        // A connection that is still held back would keep the end waiting for its whole timeout.
+        letGo();
         await client.end({ timeout: 5 });
       },
     };
@@ -61,16 +64,25 @@ async function migrateAlone(
 const BOT_LOCK = 760_309_513;
 
 /** Holds a lock of the session for as long as this process lives: the server lets go of it when the connection ends. */
-function aloneBy(client: postgres.Sql): OpenStore['isAlone'] {
-  const held = new Set<number>();
-  return async (botId) => {
-    if (held.has(botId)) return true;
-    const own = await client.reserve();
-    const [row] =
-      await own`select pg_try_advisory_lock(${BOT_LOCK}, ${botId % 2_147_483_647}) as free`;
-    if (row?.free === true) held.add(botId);
-    // The connection is kept: giving it back would not end the lock, but another user might close it.
-    else own.release();
-    return held.has(botId);
+function aloneBy(client: postgres.Sql): {
+  readonly isAlone: OpenStore['isAlone'];
+  readonly letGo: () => void;
+} {
+  const held = new Map<number, postgres.ReservedSql>();
+  return {
+    isAlone: async (botId) => {
+      if (held.has(botId)) return true;
+      const own = await client.reserve();
+      const [row] =
+        await own`select pg_try_advisory_lock(${BOT_LOCK}, ${botId % 2_147_483_647}) as free`;
+      if (row?.free === true) held.set(botId, own);
+      // The connection is kept: giving it back would not end the lock, but another user might close it.
+      else own.release();
+      return held.has(botId);
+    },
+    letGo: () => {
+      for (const own of held.values()) own.release();
+      held.clear();
+    },
   };
 }

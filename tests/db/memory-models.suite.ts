@@ -69,7 +69,7 @@ function models(opened: () => Store) {
           new Map([...rebuildMemory(marks, model)].map(([fact, { state }]) => [fact, [...state]])),
         );
       }),
-      { numRuns: 6 },
+      { numRuns: 3 },
     );
   });
 

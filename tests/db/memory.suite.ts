@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { currentMarks, readMemory, rebuildAll, refreshMemory, type Store } from '../../db/index.ts';
 import { type FactId, type Mark, rebuildMemory, relativesOf } from '../../drills/index.ts';
 import { dumpAll, readTable, runSql } from '../support/raw-rows.ts';
@@ -8,8 +8,8 @@ import { practised } from './practised.ts';
 /** What is remembered of a child’s facts. Runs on the store that planning.test.ts opens. */
 export function memorySuite(opened: () => Store): void {
   describe('as marked', () => updated(opened));
-  memoryModelsSuite(opened);
   describe('as rebuilt', () => repaired(opened));
+  memoryModelsSuite(opened);
 }
 
 /** The marks with the highest revision of their part, straight from the rows. */
@@ -30,8 +30,12 @@ const partOf = (fact: FactId) =>
 const seenAs = (marks: readonly Mark[], way: Mark['way']) => marks.filter((m) => m.way === way);
 
 function updated(opened: () => Store) {
+  let childId: string;
+  beforeAll(async () => {
+    childId = await practised(opened());
+  });
+
   it('is what the marks that count give, after a correction too', async () => {
-    const childId = await practised(opened());
     const marks = await currentMarks(opened(), childId);
     expect(seenAs(marks, 'unmissed')).toHaveLength(3 * (5 + 8));
     // Of ten numbers four, then nine, then four were said: the steps between them, and the one where it stopped.
@@ -40,7 +44,6 @@ function updated(opened: () => Store) {
   });
 
   it('counts each fact as often as its rows do, corrected ones left out', async () => {
-    const childId = await practised(opened());
     const rows = await countingRows(opened(), childId);
     const memory = await readMemory(opened(), childId);
     const cards = [...memory].filter(([fact]) => !fact.startsWith('next:'));
@@ -54,7 +57,6 @@ function updated(opened: () => Store) {
   });
 
   it('keeps what marks lend to facts that were never asked, without a day', async () => {
-    const childId = await practised(opened());
     const memory = await readMemory(opened(), childId);
     const asked = [...memory].filter(([, known]) => known.asked > 0).map(([fact]) => fact);
     const lent = asked.flatMap((fact) => relativesOf(fact).map((each) => each.fact));
@@ -65,7 +67,6 @@ function updated(opened: () => Store) {
   });
 
   it('is in the order of days, parts and cards, whichever was stored first', async () => {
-    const childId = await practised(opened());
     const marks = await currentMarks(opened(), childId);
     const placed = marks.map(({ day, fact }) => `${day} ${partOf(fact)}`);
     expect(placed).toEqual(placed.toSorted());
@@ -76,7 +77,6 @@ function updated(opened: () => Store) {
   });
 
   it('a part’s score equals a count over its marks', async () => {
-    const childId = await practised(opened());
     const rows = await countingRows(opened(), childId);
     const scores = (await readTable(opened(), 'part_score')).filter(
       (row) => row.child_id === childId && row.strand !== 'counting',
@@ -95,9 +95,14 @@ function updated(opened: () => Store) {
   });
 }
 
+/** Each leaves everything as it was, but for the last. */
 function repaired(opened: () => Store) {
+  let childId: string;
+  beforeAll(async () => {
+    childId = await practised(opened());
+  });
+
   it('rebuilding changes nothing that was right and says how many children there are', async () => {
-    await practised(opened());
     const before = await dumpAll(opened());
     const children = await readTable(opened(), 'child');
     expect(await rebuildAll(opened())).toBe(children.length);
@@ -105,7 +110,6 @@ function repaired(opened: () => Store) {
   });
 
   it('rebuilding repairs a damaged row, brings back a lost one and drops one without marks', async () => {
-    const childId = await practised(opened());
     const before = await dumpAll(opened());
     const [first, second] = [...(await readMemory(opened(), childId)).keys()];
     const of = (fact: string | undefined) => `child_id = '${childId}' and fact = '${fact}'`;
@@ -121,7 +125,6 @@ function repaired(opened: () => Store) {
   });
 
   it('rebuilding brings back scores and memory from marks and run results alone', async () => {
-    const childId = await practised(opened());
     const before = await dumpAll(opened());
     for (const table of ['part_score', 'fact_memory']) {
       await runSql(opened(), `delete from ${table} where child_id = '${childId}'`);
@@ -132,7 +135,6 @@ function repaired(opened: () => Store) {
   });
 
   it('rebuilding repairs a score of an earlier revision and drops one without marks', async () => {
-    const childId = await practised(opened());
     const before = await dumpAll(opened());
     await runSql(
       opened(),
@@ -149,7 +151,6 @@ function repaired(opened: () => Store) {
   });
 
   it('refreshing some facts leaves the others, and no facts leave everything', async () => {
-    const childId = await practised(opened());
     const asked = [...(await readMemory(opened(), childId))].filter(([, known]) => known.asked > 0);
     const [first] = asked.map(([fact]) => fact);
     const near = new Set(first && relativesOf(first).map((each) => each.fact));

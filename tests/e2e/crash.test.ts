@@ -27,6 +27,11 @@ const THIRD_START = '2026-09-14T16:33:00Z';
 const TODAY = day('2026-09-14');
 /** Messages in flight at a time. */
 const LANES = 3;
+/** Enough for three batches of the engine, cut short in the first and in the second. */
+const FAMILIES = 60;
+/** Messages answered before the first and before the second power cut. */
+const FIRST = 19;
+const SECOND = 20;
 
 const door = createDoor();
 let databaseUrl: string;
@@ -101,43 +106,43 @@ afterEach(async () => {
   expect(ended?.stderr).not.toContain('Wren');
 });
 
-describe('an evening for 200 families during which the power fails twice', () => {
+describe('an evening for sixty families during which the power fails twice', () => {
   let arrived: number[];
   let lost: number[];
-  beforeAll(() => open(200));
+  beforeAll(() => open(FAMILIES));
   afterAll(() => world.close());
 
   it('has three messages in flight when the power fails for the first time', async () => {
-    const held = door.hold('sendMessage', 79, LANES);
+    const held = door.hold('sendMessage', FIRST, LANES);
     const running = startBot(EVENING);
     const inFlight = await running.until(held);
     await pullThePlug();
     arrived = release(inFlight, 'apply');
-    expect(await phonesWith(1)).toHaveLength(79 + LANES);
-    expect(await ledger('evening', 'sent')).toBe(79);
+    expect(await phonesWith(1)).toHaveLength(FIRST + LANES);
+    expect(await ledger('evening', 'sent')).toBe(FIRST);
     expect(await ledger('evening', 'attempting')).toBe(LANES);
   });
 
   it('goes on where it was after a start, without a second message for those in flight', async () => {
-    const held = door.hold('sendMessage', 60, LANES);
+    const held = door.hold('sendMessage', SECOND, LANES);
     const running = startBot(SECOND_START);
     const inFlight = await running.until(held);
     await pullThePlug();
     lost = release(inFlight, 'drop');
-    expect(await phonesWith(1)).toHaveLength(79 + LANES + 60);
+    expect(await phonesWith(1)).toHaveLength(FIRST + LANES + SECOND);
     expect(await phonesWith(2)).toEqual([]);
     expect(await ledger('evening', 'attempting')).toBe(2 * LANES);
   });
 
   it('reaches everybody else after another start, and nobody twice', async () => {
-    const rest = 200 - 79 - 60 - 2 * LANES;
+    const rest = FAMILIES - FIRST - SECOND - 2 * LANES;
     const last = door.passed('sendMessage', rest);
     const running = startBot(THIRD_START);
     await running.until(last);
     await stopBot();
     expect((await phonesWith(0)).sort()).toEqual([...lost].sort());
-    expect(await phonesWith(1)).toHaveLength(200 - LANES);
-    expect(await ledger('evening', 'sent')).toBe(200 - 2 * LANES);
+    expect(await phonesWith(1)).toHaveLength(FAMILIES - LANES);
+    expect(await ledger('evening', 'sent')).toBe(FAMILIES - 2 * LANES);
     expect(await ledger('evening', 'planned')).toBe(0);
   });
 

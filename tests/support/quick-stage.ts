@@ -3,7 +3,6 @@ import type { Painter } from '../../bot/media/index.ts';
 import { Phone } from '../../bot/roots/phone.ts';
 import { makeQuickSchool, type QuickSchool } from './quick-school.ts';
 import { readTable } from './raw-rows.ts';
-import { server } from './stores.ts';
 import { openWorld, type World } from './world.ts';
 
 /** Instants of Friday 18 September 2026, British Summer Time: 17:30 in London is 16:30 UTC. */
@@ -43,7 +42,7 @@ export interface QuickStageOptions {
 export async function openQuickStage(options: QuickStageOptions = {}): Promise<QuickStage> {
   const { families = 3, helpers = 1, painter, clips } = options;
   const own = { ...(painter ? { painter } : {}), ...(clips ? { clips } : {}) };
-  const world = await openWorld({ start: FRIDAY.morning, backend: server, ...own });
+  const world = await openWorld({ start: FRIDAY.morning, ...own });
   const school = await makeQuickSchool(world, { families, helpers });
   return {
     world,

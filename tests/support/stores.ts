@@ -3,6 +3,8 @@ import postgres from 'postgres';
 import { inject } from 'vitest';
 import { type OpenStore, openEmbedded, openServer } from '../../db/index.ts';
 import { TEMPLATE } from './global-postgres.ts';
+import { runSql, TABLES } from './raw-rows.ts';
+import { unstrike } from './strike.ts';
 
 /** A back end to run the same test on. */
 export interface Backend {
@@ -12,20 +14,47 @@ export interface Backend {
 
 const ignoreEngineNoise = () => {};
 
-/** A fresh database in this process's memory. */
-export const embedded: Backend = {
-  name: 'the embedded database',
-  open: () => openEmbedded(undefined, ignoreEngineNoise),
-};
+/** A database with nothing in it, in this process's memory. */
+export const embedded = kept('the embedded database', () =>
+  openEmbedded(undefined, ignoreEngineNoise),
+);
 
-/** A fresh database on the real server. */
-export const server: Backend = {
-  name: 'a Postgres server',
-  open: async () => openServer(await createDatabase(), ignoreEngineNoise),
-};
+/** A database with nothing in it, on the real server. */
+export const server = kept('a Postgres server', async () =>
+  openServer(await createDatabase(), ignoreEngineNoise),
+);
 
 /** Both back ends, for `describe.each`. */
 export const backends: readonly Backend[] = [embedded, server];
+
+/**
+ * Opens stores that are kept when a test closes them, and emptied for the next test of the process: to make a database costs
+ * more than most tests. They end with the process.
+ */
+function kept(name: string, make: () => Promise<OpenStore>): Backend {
+  const idle: OpenStore[] = [];
+  return {
+    name,
+    open: async () => {
+      const store = (await emptied(idle.pop())) ?? (await make());
+      return { ...store, close: async () => void idle.push(store) };
+    },
+  };
+}
+
+/** Nothing comes back when a test has left the store in a shape that cannot be emptied. */
+async function emptied(store: OpenStore | undefined): Promise<OpenStore | undefined> {
+  if (!store) return undefined;
+  try {
+    await unstrike(store);
+    const tables = [...TABLES.map((table) => `"${table}"`), 'pgboss.job'];
+    await runSql(store, `truncate ${tables.join(', ')} restart identity`);
+    return store;
+  } catch {
+    await store.close();
+    return undefined;
+  }
+}
 
 /** Copies the migrated template to a new database and returns its address. */
 export async function createDatabase(): Promise<string> {

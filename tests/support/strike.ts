@@ -13,3 +13,9 @@ export async function strike(store: Store, table: string, times: number): Promis
     await runSql(store, statement);
   }
 }
+
+/** Lets the database take every change again. */
+export async function unstrike(store: Store): Promise<void> {
+  await runSql(store, 'drop function if exists strike cascade');
+  await runSql(store, 'drop sequence if exists strikes');
+}

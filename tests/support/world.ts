@@ -1,10 +1,10 @@
 import type { Clips } from '../../bot/clip/index.ts';
-import type { Painter } from '../../bot/media/index.ts';
+import { createPainter, type Painter } from '../../bot/media/index.ts';
 import { type App, createApp } from '../../bot/roots/create-app.ts';
 import type { Log, OpenStore } from '../../db/index.ts';
 import { RehearsalClient } from '../../rehearsal/client.ts';
 import { type Gate, type Rehearsal, startRehearsal } from '../../rehearsal/server.ts';
-import { type Backend, embedded } from './stores.ts';
+import { type Backend, server } from './stores.ts';
 
 /** A line the bot logged. */
 export interface LogLine {
@@ -33,8 +33,10 @@ export interface World {
 /** How a world differs from the usual. */
 export interface WorldOptions {
   readonly start: string;
+  /** The real server, unless said otherwise. */
   readonly backend?: Backend;
   readonly gate?: Gate;
+  /** One that draws drills small, unless said otherwise. */
   readonly painter?: Painter;
   /** Closing them is the test's. */
   readonly clips?: Clips;
@@ -46,7 +48,7 @@ const TOKEN = '0:rehearsal-test';
 export async function openWorld(options: WorldOptions): Promise<World> {
   let instant = new Date(options.start);
   const clock = { now: () => instant };
-  const store = await (options.backend ?? embedded).open();
+  const store = await (options.backend ?? server).open();
   const pace = impatientPace();
   const logged: LogLine[] = [];
   const rehearsal = await startRehearsal({
@@ -71,7 +73,7 @@ export async function openWorld(options: WorldOptions): Promise<World> {
       log: recordingLog(logged),
       token: TOKEN,
       apiRoot: rehearsal.apiRoot,
-      ...(options.painter ? { painter: options.painter } : {}),
+      painter: options.painter ?? smallPainter(),
       ...(options.clips ? { clips: options.clips } : {}),
     });
   const app = await open();
@@ -96,6 +98,17 @@ export async function openWorld(options: WorldOptions): Promise<World> {
       await rehearsal.close();
       await store.close();
     },
+  };
+}
+
+/** The width of a drill's sheet in pixels. */
+const SHEET_WIDTH = 720;
+
+/** Draws the sheets of drills at a third of their width: drawing them in full is most of what a played evening costs. */
+function smallPainter(): Painter {
+  const painter = createPainter();
+  return {
+    paint: (drawing, width) => painter.paint(drawing, width === SHEET_WIDTH ? width / 3 : width),
   };
 }
 

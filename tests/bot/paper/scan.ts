@@ -1,5 +1,16 @@
 import jsqr from 'jsqr';
-import type { PrintedPage } from './open-pdf.ts';
+import type { Painted, PrintedPage } from './open-pdf.ts';
+
+const painted = new WeakMap<PrintedPage, Map<number, Promise<Painted>>>();
+
+/** Paints a page once at each scale, however many of its places are looked at. */
+function paintedOnce(page: PrintedPage, scale: number): Promise<Painted> {
+  const scales = painted.get(page) ?? new Map<number, Promise<Painted>>();
+  painted.set(page, scales);
+  const picture = scales.get(scale) ?? page.paint(scale);
+  scales.set(scale, picture);
+  return picture;
+}
 
 /** What a phone's camera reads at one place of a page of join slips, two by three and counted from 0; null for nothing. */
 export async function scanSlip(
@@ -7,7 +18,7 @@ export async function scanSlip(
   place: number,
   scale = 3,
 ): Promise<string | null> {
-  const { rgba, width, height } = await page.paint(scale);
+  const { rgba, width, height } = await paintedOnce(page, scale);
   const cell = { width: Math.floor(width / 2), height: Math.floor(height / 3) };
   const left = (place % 2) * cell.width;
   const top = Math.floor(place / 2) * cell.height;
