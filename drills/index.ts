@@ -4,13 +4,32 @@
  * memory (memory/fact-memory), and a week of evenings becomes the teacher's digest (digest/summarise-week).
  */
 
-export { type ParsedBreak, parseBreak } from './calendar/break-text.ts';
+export { chanceDone } from './books/chance-done.ts';
+export { ENOUGH_EVENINGS, type Pace, paceOf } from './books/pace.ts';
+export {
+  type ChildLeft,
+  type ClassFinish,
+  projectClass,
+  type ShareDone,
+} from './books/project-class.ts';
+export { type Finish, projectFinish } from './books/project-finish.ts';
+export {
+  atPage,
+  type BookPages,
+  bookInUse,
+  type PageSpan,
+  pagesForADay,
+  pagesLeft,
+  pagesLeftUntil,
+  type QueuedBook,
+} from './books/queue.ts';
 export {
   addDays,
   type Break,
   daysBetween,
   isSchoolDay,
   nextSchoolDay,
+  numberOf,
   parseSchoolDay,
   type SchoolCalendar,
   type SchoolDay,
@@ -38,10 +57,14 @@ export {
 export { NO_SOURCE } from './curriculum/sources.ts';
 export type { Curriculum, Grade, Statement, Status } from './curriculum/statement.ts';
 export type { Growth } from './digest/growth.ts';
-export { ENOUGH_ASKED } from './digest/judge-security.ts';
+export { ENOUGH_ASKED, type Level } from './digest/judge-security.ts';
+export { FIRST_CALLS } from './digest/list-calls.ts';
 export { decideNudge, type NudgeDecision, type NudgeState } from './digest/nudge.ts';
+export { type ProposedPlan, proposePlan, type StepUp } from './digest/propose-plan.ts';
 export type { Proposal } from './digest/propose-step.ts';
 export { type EveningStatus, SILENCE_DAYS, silentRun } from './digest/silent-run.ts';
+export { isMixed, type MixedScore, splitMixed } from './digest/split-mixed.ts';
+export type { StrandChange } from './digest/strand-change.ts';
 export { summariseWeek } from './digest/summarise-week.ts';
 export type {
   Call,
@@ -61,12 +84,25 @@ export {
   type PartScore,
   type WeekInput,
 } from './digest/week.ts';
+export { adjustPlan, fewerCards } from './evening/adjust-plan.ts';
+export { type Adjustment, isAdjusted, UNADJUSTED } from './evening/adjustment.ts';
+export { drawFacts } from './evening/choose-mixed.ts';
 export { COMPOSER_VERSION, composeEvening, type EveningInput } from './evening/compose.ts';
 export type { Drill, DrillPart, FactPart, RunPart } from './evening/drill.ts';
-export { askedOf, blueprintOf } from './evening/part-size.ts';
+export { askedOf, blueprintOf, mixKey } from './evening/part-size.ts';
+export {
+  canMix,
+  MIXED_RUNGS,
+  mixIn,
+  type PlanPart,
+  partOf,
+  rungOfFact,
+  rungsInPart,
+} from './evening/plan-part.ts';
 export { createRandom, type Random } from './evening/random.ts';
 export { rebuildEvening } from './evening/rebuild.ts';
 export { runNumbers } from './evening/run.ts';
+export { samePlan } from './evening/same-plan.ts';
 export { type Comparison, compareWithBest, scoreFromMissed } from './evening/score.ts';
 export {
   cardsIn,
@@ -79,8 +115,8 @@ export {
   checkPlan,
   estimateMinutes,
   maxCards,
+  maxCardsOf,
   PLAN_LIMITS,
-  type PlanPart,
   type PlanProblem,
   type WeekPlan,
 } from './evening/week-plan.ts';
@@ -109,6 +145,16 @@ export { handAngles } from './facts/hand-angles.ts';
 export { isNearTwin } from './facts/near-twin.ts';
 export { hasNought } from './facts/nought.ts';
 export { type Relative, relativesOf } from './facts/relatives.ts';
+export {
+  type GreetingChoices,
+  type GreetingDays,
+  type GreetingTimes,
+  greetingChoices,
+  isGreetingDue,
+  NO_LAST_DAY,
+  usualDays,
+} from './greeting/greeting-days.ts';
+export { neighbourRung } from './ladder/neighbour-rung.ts';
 export { longestRun, runStarts } from './ladder/run-starts.ts';
 export {
   type FactRung,
@@ -129,7 +175,28 @@ export {
   runSteps,
   type StepEvidence,
 } from './memory/run-evidence.ts';
+export type { ChildPast, PastDay } from './report/child-past.ts';
+export { factsToPractise } from './report/facts-to-practise.ts';
+export { type ChildReport, reportChild } from './report/report-child.ts';
+export type { StepReport, StrandReport } from './report/report-strand.ts';
+export { firstPlan, yearShare } from './scheme/first-plan.ts';
+export {
+  makeScheme,
+  PARTS_A_WEEK,
+  TERM_WEEKS,
+  type TermWish,
+  YEAR_SHARES,
+  type YearShare,
+} from './scheme/make-scheme.ts';
+export {
+  mondayOf,
+  schoolDayBefore,
+  shiftedStart,
+  weekOf,
+  weekStarts,
+} from './scheme/term-weeks.ts';
 export { type BetaPosterior, betaPosterior } from './statistics/beta-posterior.ts';
+export { newcombe } from './statistics/newcombe.ts';
 export { type Line, type Point, theilSen } from './statistics/theil-sen.ts';
 export { type Interval, wilson } from './statistics/wilson.ts';
 export { accepts } from './wording/accepts.ts';

@@ -3,6 +3,7 @@ import type { Strand } from '../ladder/rung.ts';
 import { type Point, theilSen } from '../statistics/theil-sen.ts';
 import { mannKendall } from './mann-kendall.ts';
 import { practisedEvenings } from './practised-evenings.ts';
+import type { Tally } from './summary.ts';
 import { type ChildWeek, type DayScores, HISTORY_DAYS, type WeekInput } from './week.ts';
 
 const DAYS_A_WEEK = 7;
@@ -24,7 +25,7 @@ export interface Growth {
 /**
  * A child's growth in one strand against that child's own past and nobody else's: the Theil-Sen slope of the share right over
  * the child's evenings of the last four weeks. Only evenings of one blueprint are compared, the same rung with the same number
- * asked: of those practised this week the one with most evenings, the first by spelling when two have as many.
+ * asked, or the same mixture: of those practised this week the one with most evenings, the first by spelling when two have as many.
  *
  * Rising and falling are said only when the slope is not level and scores standing still would come in such an order less than
  * once in forty (Mann and Kendall's test); everything else is steady. Fewer than six evenings are too little.
@@ -67,12 +68,22 @@ function recent(earlier: readonly DayScores[], days: WeekInput['days']): readonl
 function byBlueprint(evenings: readonly DayScores[], strand: Strand): Map<string, Point[]> {
   const points = new Map<string, Point[]>();
   for (const { day, parts } of evenings) {
-    for (const { strand: own, rung, right, asked } of parts) {
-      if (own !== strand || asked === 0) continue;
-      const blueprint = `${rung}|${asked}`;
+    for (const [blueprint, { right, asked }] of tallies(parts, strand)) {
       const found = points.get(blueprint) ?? [];
       points.set(blueprint, [...found, { x: numberOf(day), y: right / asked }]);
     }
   }
   return points;
+}
+
+/** One evening's tally of a strand under each blueprint. Of a mixed part the strand's own cards count, all its rungs together. */
+function tallies(parts: DayScores['parts'], strand: Strand): Map<string, Tally> {
+  const found = new Map<string, Tally>();
+  for (const { strand: own, rung, right, asked, mixed } of parts) {
+    if (own !== strand || asked === 0) continue;
+    const blueprint = mixed ?? `${rung}|${asked}`;
+    const before = found.get(blueprint) ?? { right: 0, asked: 0 };
+    found.set(blueprint, { right: before.right + right, asked: before.asked + asked });
+  }
+  return found;
 }

@@ -1,11 +1,9 @@
-import { wilson } from '../statistics/wilson.ts';
 import type { Level } from './judge-security.ts';
-import type { Named, RungSummary } from './summary.ts';
+import { type ShareSecure, shareSecure } from './share-secure.ts';
+import type { Named } from './summary.ts';
 
 /** A class of fewer than three cannot be asked for three; a group of fewer is no group. */
 const FEWEST_CHILDREN = 3;
-/** The normal deviate that leaves 80 % in the middle. */
-const Z_80 = 1.281552;
 
 /** What the digest proposes for one rung. */
 export type Proposal =
@@ -41,16 +39,12 @@ export interface Judged extends Named {
 export function proposeStep(
   judged: readonly Judged[],
   joined: number,
-): Pick<RungSummary, 'children' | 'secure' | 'notYet' | 'tooFew' | 'share' | 'proposal'> {
+): ShareSecure & { readonly proposal: Proposal } {
   const children = judged.length;
   const secure = groupOf(judged, 'secure');
   const notYet = groupOf(judged, 'not_yet');
   return {
-    children,
-    secure: secure.length,
-    notYet: notYet.length,
-    tooFew: groupOf(judged, 'too_few').length,
-    share: wilson(secure.length, children, Z_80),
+    ...shareSecure(judged.map(({ level }) => level)),
     proposal: decide({ children, joined, secure, notYet }),
   };
 }

@@ -8,11 +8,17 @@ export function askedOnRung(
   rung: Rung,
   memory: ReadonlyMap<FactId, FactMemory>,
 ): readonly FactMemory[] {
-  const known =
-    rung.kind === 'facts'
-      ? rung.facts.map((fact) => memory.get(fact))
-      : [...memory].map(([fact, found]) => (isStepOf(rung, fact) ? found : undefined));
-  return known.flatMap((found) => (found && found.asked > 0 ? [found] : []));
+  return factsAskedOn(rung, memory).flatMap((fact) => memory.get(fact) ?? []);
+}
+
+/** The facts of a rung that the child itself was asked. */
+export function factsAskedOn(
+  rung: Rung,
+  memory: ReadonlyMap<FactId, FactMemory>,
+): readonly FactId[] {
+  const facts =
+    rung.kind === 'facts' ? rung.facts : [...memory.keys()].filter((fact) => isStepOf(rung, fact));
+  return facts.filter((fact) => (memory.get(fact)?.asked ?? 0) > 0);
 }
 
 /** Whether a fact is a step of the rung's counting: its stride and direction, on its numbers. */

@@ -1,6 +1,7 @@
 import { MEMORY_MODEL } from '../memory/default-model.ts';
 import type { MemoryModel } from '../memory/model.ts';
 import { findWobbles } from './find-wobbles.ts';
+import { judgeClass } from './judge-class.ts';
 import { listCalls } from './list-calls.ts';
 import { summariseChild } from './summarise-child.ts';
 import { summariseRungs } from './summarise-rungs.ts';
@@ -20,8 +21,9 @@ const PRACTISED_DAYS = 3;
  */
 export function summariseWeek(input: WeekInput, model: MemoryModel = MEMORY_MODEL): WeekSummary {
   const { days } = input;
-  const children = input.children
-    .map((child) => summariseChild(child, days))
+  const judged = judgeClass(input, model);
+  const children = judged
+    .map((each) => summariseChild(each, days))
     .sort((one, other) => one.number - other.number);
   const joined = new Set(input.children.flatMap((child) => (child.joined ? [child.childId] : [])));
   const goal = Math.max(1, Math.min(PRACTISED_DAYS, days.length));
@@ -33,10 +35,10 @@ export function summariseWeek(input: WeekInput, model: MemoryModel = MEMORY_MODE
       ({ childId, daysPractised }) => joined.has(childId) && daysPractised >= goal,
     ).length,
     children,
-    strands: summariseStrands(children),
-    rungs: summariseRungs(input, model),
+    strands: summariseStrands(children, judged, days),
+    rungs: summariseRungs(judged),
     wobbling: findWobbles(input),
-    ...listCalls(input.children),
+    calls: listCalls(input),
     pages: children.reduce((total, { pages }) => total + (pages ?? 0), 0),
   };
 }

@@ -1,10 +1,12 @@
 import type { SchoolDay } from '../calendar/school-day.ts';
 import type { FactId } from '../facts/fact-id.ts';
 import type { RungId, Strand } from '../ladder/rung.ts';
-import type { Interval } from '../statistics/wilson.ts';
 import type { Growth } from './growth.ts';
+import type { Level } from './judge-security.ts';
 import type { Proposal } from './propose-step.ts';
+import type { ShareSecure } from './share-secure.ts';
 import type { EveningStatus } from './silent-run.ts';
+import type { StrandChange } from './strand-change.ts';
 
 /** Right answers out of those asked. */
 export interface Tally {
@@ -20,22 +22,29 @@ export interface Named {
 }
 
 /**
- * One child's line. `days` stands beside the week's days, `none` where no evening was planned; `strands` and `growth` have the
- * strands with marks this week; `pages` is null when nobody said.
+ * One child's line. `days` stands beside the week's days, `none` where no evening was planned; `strands`, `growth`
+ * and `standings` (see levelIn) have the strands with marks this week; `pages` is null when nobody said.
  */
 export interface ChildSummary extends Named {
   readonly days: readonly (EveningStatus | 'none')[];
   readonly daysPractised: number;
   readonly strands: ReadonlyMap<Strand, Tally>;
   readonly growth: ReadonlyMap<Strand, Growth>;
+  readonly standings: ReadonlyMap<Strand, Level>;
   readonly pages: number | null;
 }
 
-/** One strand over the class. `rose` and `slipped` count children whose own scores rise or fall over four weeks. */
-export interface StrandSummary extends Tally {
+/**
+ * One strand over the class. `rose` and `slipped` count children whose own scores rise or fall over four weeks; children are
+ * secure by their standing in the whole strand; `change` is since the week before, `weeks` are the last four, the oldest first (see
+ * strandWeeks).
+ */
+export interface StrandSummary extends Tally, ShareSecure {
   readonly strand: Strand;
   readonly rose: number;
   readonly slipped: number;
+  readonly change: StrandChange;
+  readonly weeks: readonly (Tally | null)[];
 }
 
 /**
@@ -44,14 +53,9 @@ export interface StrandSummary extends Tally {
  * judgeSecurity). `share` is the range in which the share of children secure lies, at 80 %, if those with marks stand for the
  * class. `proposal` is for the teacher to decide on; `next` is the rung to go on to, null at the top of the ladder.
  */
-export interface RungSummary extends Tally {
+export interface RungSummary extends Tally, ShareSecure {
   readonly strand: Strand;
   readonly rung: RungId;
-  readonly children: number;
-  readonly secure: number;
-  readonly notYet: number;
-  readonly tooFew: number;
-  readonly share: Interval;
   readonly proposal: Proposal;
   readonly next: RungId | null;
 }
@@ -67,15 +71,19 @@ export interface Wobble {
   readonly children: number;
 }
 
-/** A family worth a phone call. `evenings` is how many in a row went unanswered, 0 for a child without a helper. */
+/**
+ * A family worth a phone call. `evenings` is how many in a row went unanswered, or were not delivered; 0 for a child without a
+ * helper.
+ */
 export interface Call extends Named {
-  readonly reason: 'unreachable' | 'silent' | 'left' | 'not_joined';
+  readonly reason: 'unreachable' | 'undelivered' | 'silent' | 'left' | 'not_joined';
   readonly evenings: number;
 }
 
 /**
  * Friday's digest as numbers. `joined` children have a helper now, `left` ones have none any more. `practisedThree` counts
- * those who joined and practised on three days, or on all when there were fewer.
+ * those who joined and practised on three days, or on all when there were fewer. `calls` are all families worth a call, the
+ * most urgent first; the first {@link FIRST_CALLS} are enough for a day.
  */
 export interface WeekSummary {
   readonly days: readonly SchoolDay[];
@@ -87,6 +95,5 @@ export interface WeekSummary {
   readonly rungs: readonly RungSummary[];
   readonly wobbling: readonly Wobble[];
   readonly calls: readonly Call[];
-  readonly moreCalls: number;
   readonly pages: number;
 }

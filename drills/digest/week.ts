@@ -5,12 +5,18 @@ import type { FactMemory } from '../memory/fact-memory.ts';
 import type { RunOutcome } from '../memory/run-evidence.ts';
 import type { EveningStatus } from './silent-run.ts';
 
-/** How one part of an evening was marked. */
+/**
+ * How one part of an evening was marked. A mixed part has a score for each of its rungs (see splitMixed); `mixed` is then the
+ * whole part's blueprint, and left out for any other. `own` says that the child had steps of its own that evening, easier or
+ * harder than the class's.
+ */
 export interface PartScore {
   readonly strand: Strand;
   readonly rung: RungId;
   readonly right: number;
   readonly asked: number;
+  readonly mixed?: string;
+  readonly own?: true;
 }
 
 /** What was marked on one day. */

@@ -14,15 +14,15 @@ const NEW_FACTS_AN_EVENING = 4;
  * cards (see admitNew); so not always a whole number.
  *
  * Those of an evening are shared out evenly over the parts that have any left, at least one each, so five or six such parts
- * bring more than four; a short evening brings half as many.
+ * bring more than four; a short evening brings half as many. `parts` are the rungs of each part.
  */
 export function newFactsPerPart(
-  rungs: readonly Rung[],
+  parts: readonly (readonly Rung[])[],
   memory: ReadonlyMap<FactId, FactMemory>,
   variant: Variant,
 ): number {
   let sharing = 0;
-  for (const rung of rungs) if (hasNewFacts(rung, memory)) sharing += 1;
+  for (const rungs of parts) if (rungs.some((rung) => hasNewFacts(rung, memory))) sharing += 1;
   const limit = variant === 'short' ? NEW_FACTS_AN_EVENING / 2 : NEW_FACTS_AN_EVENING;
   return Math.max(1, limit / Math.max(1, sharing));
 }

@@ -1,13 +1,9 @@
 import { longestRun } from '../ladder/run-starts.ts';
-import type { Rung, RungId } from '../ladder/rung.ts';
+import type { Rung } from '../ladder/rung.ts';
 import { rungById } from '../ladder/rungs.ts';
+import { canMix, MIXED_RUNGS, type PlanPart, rungsInPart } from './plan-part.ts';
 
-/** One line of a class's week: which rung, how many cards (or numbers in a run), how many seconds for each. */
-export interface PlanPart {
-  readonly rung: RungId;
-  readonly cards: number;
-  readonly seconds: number;
-}
+export type { PlanPart } from './plan-part.ts';
 
 /** What a class practises from the next evening on. The workbook is kept beside it, not in it. */
 export interface WeekPlan {
@@ -26,7 +22,9 @@ export interface PlanProblem {
     | 'seconds'
     | 'empty'
     | 'too_many_parts'
-    | 'same_rung_twice';
+    | 'same_rung_twice'
+    | 'too_many_mixed'
+    | 'cannot_mix';
   readonly value: string;
   readonly min: number;
   readonly max: number;
@@ -54,6 +52,21 @@ export function maxCards(rung: Rung): number {
 }
 
 /**
+ * The most cards a part may ask: those of {@link maxCards} for one rung; for a mixed one, the different facts of all of them
+ * together, 20 at most. A rung that does not exist adds none.
+ *
+ * @example
+ * maxCardsOf({ rung: 'doubles.to5', also: ['halves.to10'] }); // 10
+ */
+export function maxCardsOf(part: Pick<PlanPart, 'rung' | 'also'>): number {
+  const rungs = rungsInPart(part).flatMap((id) => rungById(id) ?? []);
+  const [only] = rungs;
+  if (only !== undefined && rungs.length === 1) return maxCards(only);
+  const facts = new Set(rungs.flatMap((rung) => (rung.kind === 'facts' ? rung.facts : [])));
+  return Math.min(PLAN_LIMITS.cards.max, facts.size);
+}
+
+/**
  * Everything that is wrong with a plan, in the order of its parts; empty when it can be sent.
  *
  * @example
@@ -68,9 +81,12 @@ export function checkPlan(plan: WeekPlan): PlanProblem[] {
   if (count > max) problems.push({ ...whole, kind: 'too_many_parts' });
   plan.parts.forEach((part, index) => {
     problems.push(...checkPart(part, index));
-    const first = plan.parts.findIndex(({ rung }) => rung === part.rung);
-    if (first < index) {
-      problems.push({ part: index, kind: 'same_rung_twice', value: part.rung, min: 0, max: 0 });
+    const before = plan.parts.slice(0, index).flatMap(rungsInPart);
+    const twice = rungsInPart(part).find((rung, at, own) =>
+      [...before, ...own.slice(0, at)].includes(rung),
+    );
+    if (twice !== undefined) {
+      problems.push({ part: index, kind: 'same_rung_twice', value: twice, min: 0, max: 0 });
     }
   });
   return problems;
@@ -92,19 +108,33 @@ export function estimateMinutes(plan: WeekPlan): number {
 }
 
 function checkPart(part: PlanPart, index: number): PlanProblem[] {
-  const rung = rungById(part.rung);
-  if (rung === null) {
-    return [{ part: index, kind: 'unknown_rung', value: part.rung, min: 0, max: 0 }];
-  }
-  const cards = { min: PLAN_LIMITS.cards.min, max: maxCards(rung) };
+  const rungs = rungsInPart(part).map((id) => ({ id, rung: rungById(id) }));
+  const unknown = rungs.find(({ rung }) => rung === null);
+  if (unknown) return [{ part: index, kind: 'unknown_rung', value: unknown.id, min: 0, max: 0 }];
+  const cards = { min: PLAN_LIMITS.cards.min, max: maxCardsOf(part) };
   const { seconds } = PLAN_LIMITS;
-  const problems: PlanProblem[] = [];
+  const problems = checkMixing(
+    rungs.flatMap(({ rung }) => rung ?? []),
+    index,
+  );
   if (!isWithin(part.cards, cards)) {
     problems.push({ part: index, kind: 'cards', value: String(part.cards), ...cards });
   }
   if (!isWithin(part.seconds, seconds)) {
     problems.push({ part: index, kind: 'seconds', value: String(part.seconds), ...seconds });
   }
+  return problems;
+}
+
+function checkMixing([first, ...also]: readonly Rung[], index: number): PlanProblem[] {
+  const problems: PlanProblem[] = [];
+  const count = also.length + 1;
+  if (count > MIXED_RUNGS) {
+    const range = { min: 1, max: MIXED_RUNGS };
+    problems.push({ part: index, kind: 'too_many_mixed', value: String(count), ...range });
+  }
+  const other = also.find(({ strand }) => first && !canMix(first.strand, strand));
+  if (other) problems.push({ part: index, kind: 'cannot_mix', value: other.id, min: 0, max: 0 });
   return problems;
 }
 

@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { type ChildWeek, decideNudge, summariseWeek } from '../../../drills/index.ts';
-import { child, FRIDAY, WEEK } from '../support/week.ts';
+import { child, FRIDAY, practised, unmarked, WEEK } from '../support/week.ts';
 
 const weekOf = (...children: ChildWeek[]) => summariseWeek({ days: WEEK, today: FRIDAY, children });
 
 describe('whom to phone', () => {
   test('the unreachable come first, then the longest silence, then who left, then who never joined', () => {
-    const { calls, moreCalls } = weekOf(
+    const { calls } = weekOf(
       child(1, { joined: false }),
       child(2, { silentRun: 2 }),
       child(3, { silentRun: 6 }),
@@ -21,7 +21,6 @@ describe('whom to phone', () => {
       [6, 'left', 0],
       [1, 'not_joined', 0],
     ]);
-    expect(moreCalls).toBe(0);
   });
 
   test('a call names the child as the teacher knows it', () => {
@@ -34,12 +33,26 @@ describe('whom to phone', () => {
     expect(weekOf(child(1, { silentRun: 1 })).calls).toEqual([]);
   });
 
-  test('five are named, by class list when equally urgent, and the rest are counted', () => {
-    const { calls, moreCalls } = weekOf(
+  test('all are listed, by class list when equally urgent', () => {
+    const { calls } = weekOf(
       ...[9, 3, 8, 1, 7, 5, 2].map((number) => child(number, { silentRun: 4 })),
     );
-    expect(calls.map(({ number }) => number)).toEqual([1, 2, 3, 5, 7]);
-    expect(moreCalls).toBe(2);
+    expect(calls.map(({ number }) => number)).toEqual([1, 2, 3, 5, 7, 8, 9]);
+  });
+
+  test('two evenings in a row that were not delivered are a reason, with how many; one is none', () => {
+    const unsent = (...days: number[]) => days.map((at) => unmarked(at, 'unsent'));
+    const { calls } = weekOf(
+      child(1, { evenings: [practised(0), ...unsent(1, 2, 3)] }),
+      child(2, { evenings: [practised(0), practised(1), ...unsent(2)] }),
+      child(3, { evenings: [...unsent(0, 1), practised(2)] }),
+    );
+    expect(calls).toMatchObject([{ number: 1, reason: 'undelivered', evenings: 3 }]);
+  });
+
+  test('an evening of the day itself may still be on its way', () => {
+    const evenings = [practised(0), unmarked(3, 'unsent'), unmarked(4, 'unsent')];
+    expect(weekOf(child(1, { evenings })).calls).toEqual([]);
   });
 
   test('a family is phoned from the very evening on that it is nudged no more', () => {

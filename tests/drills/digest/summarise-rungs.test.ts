@@ -38,7 +38,7 @@ describe('rungs of the week', () => {
   });
 
   test('a strand adds up all its rungs over all children', () => {
-    expect(strands).toEqual([
+    expect(strands).toMatchObject([
       { strand: 'bonds', right: 45, asked: 60, rose: 0, slipped: 0 },
       { strand: 'clock', right: 30, asked: 30, rose: 0, slipped: 0 },
     ]);

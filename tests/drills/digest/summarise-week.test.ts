@@ -122,7 +122,6 @@ test('a class without children has an empty week', () => {
     rungs: [],
     wobbling: [],
     calls: [],
-    moreCalls: 0,
     pages: 0,
   });
 });
