@@ -1,19 +1,52 @@
-export * from './books/books.ts';
+export type { ActBefore, ActKind, ActToUndo, StoredAct } from './acts/act-kinds.ts';
+export * from './acts/list-acts.ts';
+export * from './acts/undo-act.ts';
+export * from './adjustments/adjustments.ts';
+export * from './books/add-book.ts';
+export {
+  BOOK_LIMITS,
+  type Book,
+  type BookSettings,
+} from './books/book-settings.ts';
+export { changeBook } from './books/change-book.ts';
+export * from './books/list-books.ts';
+export * from './books/move-book.ts';
 export * from './books/next-pages.ts';
+export * from './books/page-progress.ts';
+export { putAwayBook } from './books/put-away-book.ts';
+export { type ClassPageSet, type PageReached, setClassPage, setPage } from './books/set-page.ts';
 export * from './calendar/zone.ts';
 export * from './children/add-children.ts';
+export { archiveChild, bringBackChild } from './children/archive-child.ts';
+export * from './children/class-size.ts';
+export * from './children/list-archived.ts';
 export * from './children/list-children.ts';
-export * from './classes/breaks.ts';
+export { moveChild } from './children/move-child.ts';
+export { getChild } from './children/own-child.ts';
+export * from './children/rename-child.ts';
+export { addRoster } from './children/undo-adding.ts';
+export { archiveClass } from './classes/archive-class.ts';
+export {
+  type AddedBreaks,
+  addBreak,
+  addBreaks,
+  type ClassBreak,
+  listBreaks,
+  removeBreak,
+} from './classes/breaks.ts';
 export * from './classes/check-class.ts';
 export type { ClassGrade } from './classes/class-grade.ts';
 export * from './classes/class-limits.ts';
 export * from './classes/create-class.ts';
 export * from './classes/get-class.ts';
+export * from './classes/holiday-place.ts';
+export * from './classes/read-class-news.ts';
 export * from './classes/school-class.ts';
 export * from './classes/update-class.ts';
 export * from './connection/index.ts';
 export * from './digests/digest-days.ts';
 export * from './digests/owe-digest.ts';
+export * from './digests/read-child-past.ts';
 export * from './digests/read-week.ts';
 export * from './errors.ts';
 export * from './evenings/close-part.ts';
@@ -30,11 +63,21 @@ export * from './evenings/record-pages.ts';
 export * from './evenings/remind-later.ts';
 export * from './evenings/start-evening.ts';
 export * from './expectations/expectations.ts';
+export * from './greetings/change-greeting.ts';
+export * from './greetings/greeting.ts';
+export * from './greetings/greeting-to-send.ts';
+export * from './greetings/owe-notice.ts';
+export * from './greetings/purge-greetings.ts';
+export { removeGreeting } from './greetings/remove-greeting.ts';
+export * from './greetings/set-greeting.ts';
 export * from './helpers/find-helper.ts';
 export * from './helpers/leave.ts';
 export * from './helpers/reachability.ts';
 export * from './helpers/set-evening-time.ts';
 export * from './helpers/way.ts';
+export { CodesPaused } from './guesses/codes-paused.ts';
+export { GUESS_LIMITS } from './guesses/guess-limits.ts';
+export { limitGuesses, purgeCodeMisses } from './guesses/limit-guesses.ts';
 export * from './inbox/claim-updates.ts';
 export * from './inbox/finish-update.ts';
 export * from './inbox/next-try.ts';
@@ -45,7 +88,7 @@ export * from './ledger/find-follower.ts';
 export * from './ledger/forget-copy.ts';
 export * from './ledger/list-copies.ts';
 export * from './ledger/note-seen.ts';
-export * from './ledger/owe.ts';
+export { type LedgerKind, type Owed, oweHelpers, oweTeachers } from './ledger/owe.ts';
 export * from './ledger/read-delivery.ts';
 export * from './ledger/settle.ts';
 export * from './ledger/wake-waiting.ts';
@@ -57,15 +100,40 @@ export * from './memory/refresh-memory.ts';
 export * from './nudges/list-due-reminders.ts';
 export * from './nudges/list-nudge-candidates.ts';
 export * from './nudges/owe-again.ts';
+export { acceptProposal } from './plans/accept-proposal.ts';
+export { dropDraft, loadDraft } from './plans/load-draft.ts';
+export * from './plans/plan-in-force-at.ts';
 export * from './plans/week-plans.ts';
 export * from './ports.ts';
 export * from './problem-of.ts';
 export * from './rate/claim-store.ts';
 export * from './rate/send-slot.ts';
+export {
+  removeSchemeWeek,
+  repeatSchemeWeek,
+  saveSchemeWeek,
+  type WeekWanted,
+} from './schemes/change-scheme.ts';
+export * from './schemes/follow-term.ts';
+export * from './schemes/read-scheme.ts';
+export {
+  moveScheme,
+  type NewScheme,
+  retireScheme,
+  startScheme,
+} from './schemes/start-scheme.ts';
 export * from './slips/accept-slip.ts';
 export * from './slips/children-given-slips.ts';
 export * from './slips/count-slips.ts';
 export * from './slips/issue-slips.ts';
 export * from './slips/read-slip.ts';
 export * from './teachers/find-teacher.ts';
+export {
+  cancelInvite,
+  inviteColleague,
+  listOpenInvites,
+  type OpenInvite,
+} from './teachers/invite-colleague.ts';
 export * from './teachers/invite-teacher.ts';
+export { leaveClass, removeTeacher } from './teachers/leave-class.ts';
+export { type ClassTeacher, listTeachers, type TeacherRole } from './teachers/list-teachers.ts';

@@ -1,25 +1,20 @@
-import { and, desc, eq } from 'drizzle-orm';
+import { bookInUse, type PageSpan, pagesForADay } from '../../drills/index.ts';
 import type { Store } from '../connection/db.ts';
-import { pageLog } from '../schema/index.ts';
-import type { Book } from './books.ts';
+import type { Book } from './book-settings.ts';
+import { childQueues } from './child-queues.ts';
 
-/** Pages of a book that a child has done, counting each evening's latest word only. */
-export async function pagesDone(store: Store, childId: string, bookId: string): Promise<number> {
-  const rows = await store.db
-    .selectDistinctOn([pageLog.eveningId], { pages: pageLog.pages })
-    .from(pageLog)
-    .where(and(eq(pageLog.childId, childId), eq(pageLog.bookId, bookId)))
-    .orderBy(pageLog.eveningId, desc(pageLog.revision));
-  return rows.reduce((sum, row) => sum + row.pages, 0);
+/** A child's pages for one day, and the book they are in. */
+export interface NextPages extends PageSpan {
+  readonly book: Book;
 }
 
-/** Tonight's pages, first and last; null once the book is finished. */
+/** The pages a child's next evening asks for: of the first book of its line that is not done. Null when all are. */
 export async function nextPages(
   store: Store,
-  childId: string,
-  book: Book,
-): Promise<{ from: number; to: number } | null> {
-  const from = book.firstPage + (await pagesDone(store, childId, book.id));
-  if (from > book.lastPage) return null;
-  return { from, to: Math.min(from + book.pagesADay - 1, book.lastPage) };
+  { childId, classId }: { childId: string; classId: string },
+): Promise<NextPages | null> {
+  const queues = await childQueues(store, { classId, childIds: [childId] });
+  const inUse = bookInUse(queues.get(childId) ?? []);
+  const pages = inUse && pagesForADay(inUse);
+  return inUse && pages ? { book: inUse.book, ...pages } : null;
 }

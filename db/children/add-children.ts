@@ -1,13 +1,13 @@
-import { and, eq, isNull, max } from 'drizzle-orm';
+import { and, eq, isNull } from 'drizzle-orm';
 import { getClass, type TeacherScope } from '../classes/get-class.ts';
+import { lockClass } from '../classes/lock-class.ts';
 import type { Store } from '../connection/db.ts';
 import { newId } from '../connection/ids.ts';
 import { inTransaction } from '../connection/transaction.ts';
 import { AppError } from '../errors.ts';
 import { child } from '../schema/index.ts';
-
-/** Most children a class may have. */
-export const MAX_CHILDREN = 60;
+import { nextNumber } from './class-places.ts';
+import { MAX_CHILDREN } from './class-size.ts';
 
 /** A child as a teacher names it. */
 export interface RosterChild {
@@ -27,10 +27,7 @@ export async function addChildren(
 ): Promise<RosterChild[]> {
   return inTransaction(store, async (inner) => {
     await getClass(inner, scope);
-    const [last] = await inner.db
-      .select({ number: max(child.number) })
-      .from(child)
-      .where(eq(child.classId, scope.classId));
+    await lockClass(inner, scope.classId);
     const present = await inner.db
       .select({ nickname: child.nickname })
       .from(child)
@@ -42,7 +39,7 @@ export async function addChildren(
     if (new Set(names.map((name) => name.toLowerCase())).size < names.length) {
       throw new AppError('conflict', 'nickname');
     }
-    const first = (last?.number ?? 0) + 1;
+    const first = await nextNumber(inner, scope.classId);
     const added = input.nicknames.map((nickname, index) => ({
       id: newId(input.now),
       number: first + index,

@@ -1,3 +1,6 @@
+/** How many breaks can be added in one go: a year of public holidays, with room to spare. */
+export const MOST_BREAKS_AT_ONCE = 40;
+
 /** Allowed ranges of a class's settings. Quiet hours are ours: nothing is ever sent to a family outside them. */
 export const CLASS_LIMITS = {
   titleLength: 60,

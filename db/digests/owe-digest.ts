@@ -21,7 +21,7 @@ export async function oweDigest(
           classId: input.classId,
           day: input.day,
           eveningId: null,
-          follows: kind !== 'digest',
+          ...(kind === 'digest' ? {} : { follows: 'all' as const }),
           notBefore: input.now,
           expiresAt: input.expiresAt,
         },

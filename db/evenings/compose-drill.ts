@@ -8,6 +8,7 @@ import {
   variantAfter,
   type WeekPlan,
 } from '../../drills/index.ts';
+import { adjustmentOf } from '../adjustments/adjustments.ts';
 import type { Store } from '../connection/db.ts';
 import { readMemory } from '../memory/read-memory.ts';
 import { runResult } from '../schema/index.ts';
@@ -28,7 +29,7 @@ export function seedOf({ childId, day }: Pick<DrillWanted, 'childId' | 'day'>): 
 
 /**
  * The drill a child would get on a day, as things stand; nothing is written. A child whose latest evenings went unmarked gets
- * one to catch up with.
+ * one to catch up with, and one whose teacher adjusted its evenings gets them so.
  */
 export async function previewDrill(store: Store, wanted: DrillWanted): Promise<Drill> {
   const { childId, day, plan } = wanted;
@@ -40,6 +41,7 @@ export async function previewDrill(store: Store, wanted: DrillWanted): Promise<D
     today: day,
     seed: seedOf(wanted),
     variant: variantAfter(missed),
+    adjustment: await adjustmentOf(store, childId),
   });
 }
 

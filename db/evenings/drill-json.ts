@@ -28,6 +28,8 @@ const factPart = z.object({
   kind: z.literal('facts'),
   strand: z.enum(STRANDS).exclude(['counting']),
   rung: rungJson,
+  // Exact, so that a part that is not mixed reads back without the key.
+  also: z.array(rungJson).exactOptional(),
   seconds: z.int(),
   cards: z.array(fact),
 });
@@ -42,11 +44,19 @@ const runPart = z.object({
   length: z.int(),
 });
 
+/** How a child's evenings differ from the class's plan, as stored. */
+export const adjustmentJson = z.object({
+  steps: z.union([z.literal(-1), z.literal(0), z.literal(1)]),
+  fewer: z.boolean(),
+  untimed: z.boolean(),
+});
+
 const drillSchema = z.object({
   // Whichever composer chose the parts, they say themselves what to show: a newer release still shows an older evening.
   version: z.int().min(1),
   // Exact, so that a drill reads back as it was composed: without the key where it is full.
   variant: z.enum(VARIANTS).exactOptional(),
+  adjusted: adjustmentJson.exactOptional(),
   parts: z.array(z.discriminatedUnion('kind', [factPart, runPart])),
 });
 

@@ -10,6 +10,17 @@ export interface PartResult {
   readonly earlier: readonly number[];
 }
 
+/** The pages an evening asks for. */
+export interface EveningPages {
+  readonly title: string;
+  readonly from: number;
+  readonly to: number;
+  /** The book's last page. */
+  readonly last: number;
+  /** Once the last page is done: the book that comes next and its page, null when there is none. */
+  readonly next: { readonly title: string; readonly from: number } | null;
+}
+
 /** An evening as its helpers see it: everything a screen is drawn from. */
 export interface EveningView {
   readonly id: string;
@@ -19,7 +30,8 @@ export interface EveningView {
   readonly zone: string;
   readonly day: SchoolDay;
   readonly drill: Drill;
-  readonly book: { readonly title: string; readonly from: number; readonly to: number } | null;
+  /** Tonight's pages; null without a workbook. */
+  readonly book: EveningPages | null;
   readonly started: boolean;
   readonly declined: boolean;
   readonly remindAt: Date | null;

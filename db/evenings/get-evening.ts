@@ -1,5 +1,6 @@
 import { and, asc, desc, eq, inArray, isNull, lt } from 'drizzle-orm';
 import { blueprintOf, type SchoolDay } from '../../drills/index.ts';
+import { nextPages } from '../books/next-pages.ts';
 import { storedDay } from '../classes/school-class.ts';
 import type { Store } from '../connection/db.ts';
 import { AppError } from '../errors.ts';
@@ -15,7 +16,7 @@ import {
   schoolClass,
 } from '../schema/index.ts';
 import { storedDrill } from './drill-json.ts';
-import type { EveningView, PartResult } from './evening-view.ts';
+import type { EveningPages, EveningView, PartResult } from './evening-view.ts';
 import { isOwn } from './own-evening.ts';
 
 /** Names an evening and the helper who asks. Every family-side verb takes it. */
@@ -66,7 +67,7 @@ export async function readEvening(store: Store, eveningId: string): Promise<Even
     .where(eq(evening.id, eveningId));
   if (!row) throw new AppError('not_found', 'evening');
   const drill = storedDrill(row.evening.drill);
-  const { pageFrom, pageTo } = row.evening;
+  const pages = await readPages(store, eveningId);
   return {
     id: row.evening.id,
     childId: row.evening.childId,
@@ -75,17 +76,29 @@ export async function readEvening(store: Store, eveningId: string): Promise<Even
     zone: row.zone,
     day: storedDay(row.evening.day),
     drill,
-    book:
-      row.book && pageFrom !== null && pageTo !== null
-        ? { title: row.book.title, from: pageFrom, to: pageTo }
-        : null,
+    book: row.book ? await toPages(store, row.evening, row.book, pages) : null,
     started: row.evening.startedAt !== null,
     declined: row.evening.declinedAt !== null,
     remindAt: row.evening.remindAt,
     results: await readResults(store, row.evening, drill.parts.map(blueprintOf)),
     marking: await readMarking(store, eveningId),
-    pages: await readPages(store, eveningId),
+    pages,
   };
+}
+
+async function toPages(
+  store: Store,
+  { childId, classId, pageFrom, pageTo }: typeof evening.$inferSelect,
+  { id: bookId, title, lastPage }: typeof book.$inferSelect,
+  done: number | null,
+): Promise<EveningPages | null> {
+  if (pageFrom === null || pageTo === null) return null;
+  const target = { title, from: pageFrom, to: pageTo, last: lastPage };
+  if (done === null || pageFrom + done <= lastPage) return { ...target, next: null };
+  const next = await nextPages(store, { childId, classId });
+  // The teacher may have sent the child back into the same book since.
+  if (!next || next.book.id === bookId) return { ...target, next: null };
+  return { ...target, next: { title: next.book.title, from: next.from } };
 }
 
 async function readResults(

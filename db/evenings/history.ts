@@ -14,9 +14,10 @@ export interface PastEvening {
   readonly status: EveningStatus;
 }
 
-/** Of which children and days. `before` and `until` are exclusive and inclusive ends. */
+/** Of which children and days: the whole class's, or one child's. `before` and `until` are exclusive and inclusive ends. */
 export interface HistoryRange {
   readonly classId: string;
+  readonly childId?: string;
   readonly from: SchoolDay;
   readonly until?: SchoolDay;
   readonly before?: SchoolDay;
@@ -49,6 +50,7 @@ export async function listPastEvenings(store: Store, range: HistoryRange): Promi
     .where(
       and(
         eq(evening.classId, range.classId),
+        range.childId === undefined ? undefined : eq(evening.childId, range.childId),
         gte(evening.day, range.from),
         range.until === undefined ? undefined : lte(evening.day, range.until),
         range.before === undefined ? undefined : lt(evening.day, range.before),

@@ -1,9 +1,9 @@
 import type { SchoolDay } from '../../drills/index.ts';
-import type { Book } from '../books/books.ts';
 import { nextPages } from '../books/next-pages.ts';
 import type { Store } from '../connection/db.ts';
 import { newId } from '../connection/ids.ts';
 import { inTransaction } from '../connection/transaction.ts';
+import { oweGreeting } from '../greetings/owe-greeting.ts';
 import { oweHelpers } from '../ledger/owe.ts';
 import type { StoredPlan } from '../plans/week-plans.ts';
 import { evening } from '../schema/index.ts';
@@ -15,20 +15,20 @@ export interface EveningInput {
   readonly classId: string;
   readonly day: SchoolDay;
   readonly plan: StoredPlan;
-  readonly book: Book | null;
   readonly expiresAt: Date;
   readonly now: Date;
 }
 
 /**
- * Composes a child's evening and owes it to each helper, in one transaction. A child whose latest evenings went unmarked gets
+ * Composes a child's evening and owes it to each helper, after the class's greeting where that is due, in one transaction. A child whose latest evenings went unmarked gets
  * one to catch up with. Returns how many messages are owed: 0 when the evening was there already, whoever planned it.
  */
 export async function planEvening(store: Store, input: EveningInput): Promise<number> {
   return inTransaction(store, async (inner) => {
     const id = await insertEvening(inner, input);
     if (!id) return 0;
-    return oweHelpers(
+    const { owed: greetings, waiting } = await oweGreeting(inner, input);
+    const evenings = await oweHelpers(
       inner,
       {
         kind: 'evening',
@@ -38,16 +38,18 @@ export async function planEvening(store: Store, input: EveningInput): Promise<nu
         eveningId: id,
         notBefore: input.now,
         expiresAt: input.expiresAt,
+        follows: waiting,
       },
       input.now,
     );
+    return greetings + evenings;
   });
 }
 
 async function insertEvening(store: Store, input: EveningInput): Promise<string | null> {
   const { childId, day } = input;
   const drill = await previewDrill(store, { childId, day, plan: input.plan.plan });
-  const pages = input.book ? await nextPages(store, input.childId, input.book) : null;
+  const pages = await nextPages(store, input);
   const [row] = await store.db
     .insert(evening)
     .values({
@@ -58,7 +60,7 @@ async function insertEvening(store: Store, input: EveningInput): Promise<string 
       planId: input.plan.id,
       seed: seedOf(input),
       drill,
-      bookId: pages && input.book ? input.book.id : null,
+      bookId: pages?.book.id ?? null,
       pageFrom: pages?.from ?? null,
       pageTo: pages?.to ?? null,
       createdAt: input.now,

@@ -1,5 +1,5 @@
 import { desc, eq } from 'drizzle-orm';
-import { BOOK_LIMITS } from '../books/books.ts';
+import { BOOK_LIMITS } from '../books/book-settings.ts';
 import type { Store } from '../connection/db.ts';
 import { newId } from '../connection/ids.ts';
 import { AppError } from '../errors.ts';

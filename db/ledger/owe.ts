@@ -15,26 +15,32 @@ export interface Owed {
   readonly classId: string;
   readonly day: SchoolDay;
   readonly eveningId: string | null;
-  /** Sent after another message to the same person (see {@link findFollower}); it gets no job of its own. */
-  readonly follows?: boolean;
+  /** Which recipients get it after another message (see {@link findFollowers}), all or these: it gets no job of its own there. */
+  readonly follows?: 'all' | ReadonlySet<string>;
   readonly notBefore: Date;
   readonly expiresAt: Date;
 }
 
 /** Owes a message to every helper of a child that the chat service reaches. Inside the caller's transaction. */
 export async function oweHelpers(store: Store, owed: Owed, now: Date): Promise<number> {
-  const rows = await store.db
+  const helpers = await reachableHelpers(store, owed.subjectId);
+  return oweRecipients(store, owed, { kind: 'helper', ids: helpers.map(({ id }) => id) }, now);
+}
+
+/** The helpers of a child that the chat service reaches, always in the same order. */
+export async function reachableHelpers(store: Store, childId: string): Promise<{ id: string }[]> {
+  return store.db
     .select({ id: helper.id })
     .from(helperChild)
     .innerJoin(helper, eq(helper.id, helperChild.helperId))
     .where(
       and(
-        eq(helperChild.childId, owed.subjectId),
+        eq(helperChild.childId, childId),
         isNull(helperChild.leftAt),
         isNull(helper.unreachableAt),
       ),
-    );
-  return owe(store, owed, 'helper', rows, now);
+    )
+    .orderBy(helper.id);
 }
 
 /** Owes a message to every teacher of a class that the chat service reaches. Inside the caller's transaction. */
@@ -44,33 +50,34 @@ export async function oweTeachers(store: Store, owed: Owed, now: Date): Promise<
     .from(classTeacher)
     .innerJoin(teacher, eq(teacher.id, classTeacher.teacherId))
     .where(and(eq(classTeacher.classId, owed.classId), isNull(teacher.unreachableAt)));
-  return owe(store, owed, 'teacher', rows, now);
+  return oweRecipients(store, owed, { kind: 'teacher', ids: rows.map(({ id }) => id) }, now);
 }
 
-/** Writes the rows and their jobs together. The unique key makes a second call owe nothing. */
-async function owe(
+/** Writes the rows and their jobs together. The unique key makes a second call owe nothing. Inside the caller's transaction. */
+export async function oweRecipients(
   store: Store,
-  { follows = false, ...owed }: Owed,
-  recipientKind: 'helper' | 'teacher',
-  recipients: readonly { id: string }[],
+  { follows = new Set(), ...owed }: Owed,
+  to: { readonly kind: 'helper' | 'teacher'; readonly ids: readonly string[] },
   now: Date,
 ): Promise<number> {
-  if (recipients.length === 0) return 0;
+  if (to.ids.length === 0) return 0;
   const written = await store.db
     .insert(ledger)
     .values(
-      recipients.map((recipient) => ({
+      to.ids.map((recipientId) => ({
         ...owed,
         id: newId(now),
-        recipientKind,
-        recipientId: recipient.id,
+        recipientKind: to.kind,
+        recipientId,
         status: 'planned' as const,
         enqueuedAt: now,
       })),
     )
     .onConflictDoNothing()
-    .returning({ id: ledger.id });
-  const ids = written.map((row) => row.id);
-  if (!follows) await store.queue.enqueue(store.db, ids);
+    .returning({ id: ledger.id, recipientId: ledger.recipientId });
+  const ids = written.flatMap((row) =>
+    follows === 'all' || follows.has(row.recipientId) ? [] : [row.id],
+  );
+  await store.queue.enqueue(store.db, ids);
   return written.length;
 }

@@ -9,9 +9,12 @@ import type { LedgerKind } from './owe.ts';
 export interface Delivery {
   readonly id: string;
   readonly kind: LedgerKind;
+  /** The child or the class the message is about. */
+  readonly subjectId: string;
   readonly classId: string;
   readonly day: SchoolDay;
   readonly eveningId: string | null;
+  readonly to: 'helper' | 'teacher';
   readonly chatId: number;
   readonly expiresAt: Date;
   readonly notBefore: Date;
@@ -27,12 +30,14 @@ export async function readDelivery(store: Store, ledgerId: string): Promise<Deli
     .where(eq(ledger.id, ledgerId));
   const chatId = row?.helperChat ?? row?.teacherChat;
   if (row?.ledger.status !== 'planned' || !chatId) return null;
-  const { id, kind, classId, eveningId, expiresAt, notBefore } = row.ledger;
+  const { id, kind, subjectId, classId, eveningId, expiresAt, notBefore } = row.ledger;
   return {
     id,
     kind,
+    subjectId,
     classId,
     eveningId,
+    to: row.ledger.recipientKind,
     chatId,
     expiresAt,
     notBefore,

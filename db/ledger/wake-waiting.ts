@@ -52,7 +52,7 @@ function waitsForAnother({ db }: Store) {
     .from(before)
     .where(
       and(
-        eq(before.subjectId, ledger.subjectId),
+        eq(before.classId, ledger.classId),
         eq(before.day, ledger.day),
         eq(before.recipientId, ledger.recipientId),
         inArray(before.status, ['planned', 'attempting']),

@@ -104,6 +104,15 @@ CREATE TABLE "page_log" (
 	CONSTRAINT "page_log_once" UNIQUE("evening_id","revision")
 );
 --> statement-breakpoint
+CREATE TABLE "page_place" (
+	"id" uuid PRIMARY KEY NOT NULL,
+	"child_id" uuid NOT NULL,
+	"book_id" uuid NOT NULL,
+	"page" integer NOT NULL,
+	"said_at" timestamp with time zone NOT NULL,
+	"taken_back_at" timestamp with time zone
+);
+--> statement-breakpoint
 CREATE TABLE "part_score" (
 	"evening_id" uuid NOT NULL,
 	"part" integer NOT NULL,
@@ -319,6 +328,7 @@ CREATE TABLE "scheme" (
 	"class_id" uuid NOT NULL,
 	"first_day" date NOT NULL,
 	"created_at" timestamp with time zone NOT NULL,
+	"changed_at" timestamp with time zone NOT NULL,
 	"retired_at" timestamp with time zone
 );
 --> statement-breakpoint
@@ -350,6 +360,8 @@ ALTER TABLE "marking" ADD CONSTRAINT "marking_evening_id_evening_id_fk" FOREIGN 
 ALTER TABLE "page_log" ADD CONSTRAINT "page_log_evening_id_evening_id_fk" FOREIGN KEY ("evening_id") REFERENCES "public"."evening"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "page_log" ADD CONSTRAINT "page_log_child_id_child_id_fk" FOREIGN KEY ("child_id") REFERENCES "public"."child"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "page_log" ADD CONSTRAINT "page_log_book_id_book_id_fk" FOREIGN KEY ("book_id") REFERENCES "public"."book"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
+ALTER TABLE "page_place" ADD CONSTRAINT "page_place_child_id_child_id_fk" FOREIGN KEY ("child_id") REFERENCES "public"."child"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
+ALTER TABLE "page_place" ADD CONSTRAINT "page_place_book_id_book_id_fk" FOREIGN KEY ("book_id") REFERENCES "public"."book"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "part_score" ADD CONSTRAINT "part_score_evening_id_evening_id_fk" FOREIGN KEY ("evening_id") REFERENCES "public"."evening"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "part_score" ADD CONSTRAINT "part_score_child_id_child_id_fk" FOREIGN KEY ("child_id") REFERENCES "public"."child"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "run_result" ADD CONSTRAINT "run_result_evening_id_evening_id_fk" FOREIGN KEY ("evening_id") REFERENCES "public"."evening"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
@@ -371,7 +383,7 @@ ALTER TABLE "teacher_invite" ADD CONSTRAINT "teacher_invite_class_id_class_id_fk
 ALTER TABLE "teacher_invite" ADD CONSTRAINT "teacher_invite_issued_by_teacher_id_fk" FOREIGN KEY ("issued_by") REFERENCES "public"."teacher"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "teacher_invite" ADD CONSTRAINT "teacher_invite_used_by_teacher_id_fk" FOREIGN KEY ("used_by") REFERENCES "public"."teacher"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "book" ADD CONSTRAINT "book_class_id_class_id_fk" FOREIGN KEY ("class_id") REFERENCES "public"."class"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
-ALTER TABLE "book" ADD CONSTRAINT "book_child_id_child_id_fk" FOREIGN KEY ("child_id") REFERENCES "public"."child"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
+ALTER TABLE "book" ADD CONSTRAINT "book_child_id_class_id_child_id_class_id_fk" FOREIGN KEY ("child_id","class_id") REFERENCES "public"."child"("id","class_id") ON DELETE no action ON UPDATE cascade;--> statement-breakpoint
 ALTER TABLE "evening" ADD CONSTRAINT "evening_plan_id_week_plan_id_fk" FOREIGN KEY ("plan_id") REFERENCES "public"."week_plan"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "evening" ADD CONSTRAINT "evening_book_id_book_id_fk" FOREIGN KEY ("book_id") REFERENCES "public"."book"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "evening" ADD CONSTRAINT "evening_child_id_class_id_child_id_class_id_fk" FOREIGN KEY ("child_id","class_id") REFERENCES "public"."child"("id","class_id") ON DELETE no action ON UPDATE cascade;--> statement-breakpoint
@@ -387,6 +399,7 @@ CREATE INDEX "ledger_attempting" ON "ledger" USING btree ("attempted_at") WHERE 
 CREATE INDEX "ledger_by_evening" ON "ledger" USING btree ("evening_id");--> statement-breakpoint
 CREATE INDEX "mark_by_child" ON "mark" USING btree ("child_id","fact");--> statement-breakpoint
 CREATE INDEX "page_log_by_child" ON "page_log" USING btree ("child_id","book_id");--> statement-breakpoint
+CREATE INDEX "page_place_by_child" ON "page_place" USING btree ("child_id","book_id");--> statement-breakpoint
 CREATE INDEX "part_score_by_blueprint" ON "part_score" USING btree ("child_id","blueprint");--> statement-breakpoint
 CREATE INDEX "run_result_by_child" ON "run_result" USING btree ("child_id","rung");--> statement-breakpoint
 CREATE INDEX "act_by_teacher" ON "act" USING btree ("teacher_id","created_at");--> statement-breakpoint

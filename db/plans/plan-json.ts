@@ -2,11 +2,21 @@ import { z } from 'zod';
 import type { WeekPlan } from '../../drills/index.ts';
 import { rungJson } from '../evenings/drill-json.ts';
 
-const planSchema = z.object({
-  parts: z.array(z.object({ rung: rungJson, cards: z.int(), seconds: z.int() })),
+/** A week plan as it is stored. */
+export const planJson = z.object({
+  parts: z
+    .array(
+      z.object({
+        rung: rungJson,
+        also: z.array(rungJson).readonly().exactOptional(),
+        cards: z.int(),
+        seconds: z.int(),
+      }),
+    )
+    .readonly(),
 });
 
 /** Reads a stored plan. Throws when it names a rung that this release does not have. */
 export function storedPlan(json: unknown): WeekPlan {
-  return planSchema.parse(json);
+  return planJson.parse(json);
 }

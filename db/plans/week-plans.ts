@@ -1,17 +1,22 @@
 import { and, eq } from 'drizzle-orm';
 import { checkPlan, type WeekPlan } from '../../drills/index.ts';
 import { getClass, type TeacherScope } from '../classes/get-class.ts';
+import { lockClass } from '../classes/lock-class.ts';
 import type { Store } from '../connection/db.ts';
 import { newId } from '../connection/ids.ts';
 import { inTransaction } from '../connection/transaction.ts';
 import { AppError } from '../errors.ts';
-import { weekPlan } from '../schema/index.ts';
+import { type PLAN_SOURCES, weekPlan } from '../schema/index.ts';
 import { storedPlan } from './plan-json.ts';
+
+/** Where a week plan comes from: its teacher, the digest's proposals, or the term's scheme. */
+export type PlanSource = (typeof PLAN_SOURCES)[number];
 
 /** A plan with the id that evenings keep, so that each can be traced to what it was made from. */
 export interface StoredPlan {
   readonly id: string;
   readonly plan: WeekPlan;
+  readonly source: PlanSource;
 }
 
 /** The plan in force and the teacher's draft; null where there is none. */
@@ -37,23 +42,33 @@ export interface ActivePlan extends StoredPlan {
 /** The plan in force, for the planner. */
 export async function getActivePlan(store: Store, classId: string): Promise<ActivePlan | null> {
   const [row] = await store.db
-    .select({ id: weekPlan.id, plan: weekPlan.plan, since: weekPlan.activatedAt })
+    .select({
+      id: weekPlan.id,
+      plan: weekPlan.plan,
+      source: weekPlan.source,
+      since: weekPlan.activatedAt,
+    })
     .from(weekPlan)
     .where(and(eq(weekPlan.classId, classId), eq(weekPlan.status, 'active')));
-  return row?.since ? { id: row.id, plan: storedPlan(row.plan), since: row.since } : null;
+  return row?.since ? { ...row, plan: storedPlan(row.plan), since: row.since } : null;
 }
 
-/** Keeps the teacher's draft. An empty plan may be kept, but not activated. */
+/**
+ * Keeps the teacher's draft. An empty plan may be kept, but not activated. `source` is where it comes from: the teacher, unless
+ * said otherwise.
+ */
 export async function saveDraftPlan(
   store: Store,
   scope: TeacherScope,
-  input: { plan: WeekPlan; now: Date },
+  input: { plan: WeekPlan; source?: PlanSource; now: Date },
 ): Promise<void> {
   await inTransaction(store, async (inner) => {
     await getClass(inner, scope);
+    await lockClass(inner, scope.classId);
+    const { source = 'teacher' } = input;
     const changed = await inner.db
       .update(weekPlan)
-      .set({ plan: input.plan })
+      .set({ plan: input.plan, source })
       .where(and(eq(weekPlan.classId, scope.classId), eq(weekPlan.status, 'draft')))
       .returning({ id: weekPlan.id });
     if (changed.length > 0) return;
@@ -62,6 +77,7 @@ export async function saveDraftPlan(
       classId: scope.classId,
       status: 'draft',
       plan: input.plan,
+      source,
       createdAt: input.now,
     });
   });
@@ -75,6 +91,7 @@ export async function activatePlan(
 ): Promise<WeekPlan> {
   return inTransaction(store, async (inner) => {
     await getClass(inner, scope);
+    await lockClass(inner, scope.classId);
     const draft = await planOf(inner, scope.classId, 'draft');
     if (!draft) throw new AppError('not_found', 'draft plan');
     if (checkPlan(draft.plan).length > 0) throw new AppError('invalid', 'week plan');
@@ -96,8 +113,8 @@ async function planOf(
   status: 'active' | 'draft',
 ): Promise<StoredPlan | null> {
   const [row] = await store.db
-    .select({ id: weekPlan.id, plan: weekPlan.plan })
+    .select({ id: weekPlan.id, plan: weekPlan.plan, source: weekPlan.source })
     .from(weekPlan)
     .where(and(eq(weekPlan.classId, classId), eq(weekPlan.status, status)));
-  return row ? { id: row.id, plan: storedPlan(row.plan) } : null;
+  return row ? { ...row, plan: storedPlan(row.plan) } : null;
 }

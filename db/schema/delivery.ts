@@ -1,6 +1,7 @@
 import { sql } from 'drizzle-orm';
 import {
   bigint,
+  boolean,
   check,
   date,
   index,
@@ -24,6 +25,10 @@ export const LEDGER_KINDS = [
   'digest',
   'digest_picture',
   'digest_table',
+  'moved',
+  'class_stopped',
+  'class_resumed',
+  'handed_over',
 ] as const;
 
 /**
@@ -78,6 +83,8 @@ export const inbox = pgTable(
     payload: jsonb('payload').$type<unknown>(),
     status: text('status', { enum: ['pending', 'handling', 'done', 'failed'] }).notNull(),
     tries: integer('tries').notNull().default(0),
+    /** Stands for updates that were left out because too many came at once; it has no payload. */
+    shed: boolean('shed').notNull().default(false),
     receivedAt: instant('received_at').notNull(),
     /** Not handled before: a handler that failed is given time. */
     notBefore: instant('not_before').notNull(),
@@ -88,6 +95,8 @@ export const inbox = pgTable(
     primaryKey({ columns: [t.botId, t.updateId] }),
     index('inbox_open').on(t.updateId).where(sql`${t.status} in ('pending', 'handling')`),
     index('inbox_handled').on(t.handledAt),
+    index('inbox_waiting').on(t.botId, t.actorId).where(sql`${t.status} in ('pending', 'handling')`),
+    index('inbox_shed').on(t.botId, t.actorId, t.receivedAt).where(sql`${t.shed}`),
     check('inbox_status', sql`${t.status} in ('pending', 'handling', 'done', 'failed')`),
   ],
 );
@@ -120,3 +129,14 @@ export const expectation = pgTable('expectation', {
   data: jsonb('data').$type<unknown>().notNull(),
   createdAt: instant('created_at').notNull(),
 });
+
+/** A code that opened nothing: which account tried, and when. Never the code. Kept for an hour, to slow down guessing. */
+export const codeMiss = pgTable(
+  'code_miss',
+  {
+    id: uuid('id').primaryKey(),
+    chatId: bigint('chat_id', { mode: 'number' }).notNull(),
+    at: instant('at').notNull(),
+  },
+  (t) => [index('code_miss_by_chat').on(t.chatId, t.at), index('code_miss_by_time').on(t.at)],
+);

@@ -135,6 +135,27 @@ export const pageLog = pgTable(
 );
 
 /**
+ * Where a child is in a workbook, as the teacher says: `page` is the next one to do, the one after the last says that the book
+ * is done. Appended: the newest that was not taken back counts, until an evening that was planned after it says more.
+ */
+export const pagePlace = pgTable(
+  'page_place',
+  {
+    id: uuid('id').primaryKey(),
+    childId: uuid('child_id')
+      .notNull()
+      .references(() => child.id),
+    bookId: uuid('book_id')
+      .notNull()
+      .references(() => book.id),
+    page: integer('page').notNull(),
+    saidAt: instant('said_at').notNull(),
+    takenBackAt: instant('taken_back_at'),
+  },
+  (t) => [index('page_place_by_child').on(t.childId, t.bookId)],
+);
+
+/**
  * What is known about a child and a fact, derived from marks and run results. `state` is the belief of the model named beside
  * it; a fact that only its relatives spoke of was never asked and has no last day.
  */

@@ -54,6 +54,8 @@ export const scheme = pgTable(
       .references(() => schoolClass.id),
     firstDay: date('first_day', { mode: 'string' }).notNull(),
     createdAt: instant('created_at').notNull(),
+    /** Since when its weeks are as they are: a change counts from the next evening. */
+    changedAt: instant('changed_at').notNull(),
     retiredAt: instant('retired_at'),
   },
   (t) => [uniqueIndex('scheme_one_in_use').on(t.classId).where(sql`${t.retiredAt} is null`)],
@@ -84,7 +86,7 @@ export const book = pgTable(
       .notNull()
       .references(() => schoolClass.id),
     /** Null for a book of the whole class. */
-    childId: uuid('child_id').references(() => child.id),
+    childId: uuid('child_id'),
     place: integer('place').notNull().default(1),
     title: text('title').notNull(),
     firstPage: integer('first_page').notNull(),
@@ -93,7 +95,14 @@ export const book = pgTable(
     createdAt: instant('created_at').notNull(),
     retiredAt: instant('retired_at'),
   },
-  (t) => [index('book_by_class').on(t.classId).where(sql`${t.retiredAt} is null`)],
+  (t) => [
+    // A child that moves to another class takes its own books along; a book of the class has no child and stays.
+    foreignKey({
+      columns: [t.childId, t.classId],
+      foreignColumns: [child.id, child.classId],
+    }).onUpdate('cascade'),
+    index('book_by_class').on(t.classId).where(sql`${t.retiredAt} is null`),
+  ],
 );
 
 /** One child's drill and page target for one school day. The drill is never altered once written. */

@@ -4,8 +4,9 @@ import type { Store } from '../connection/db.ts';
 import { newId } from '../connection/ids.ts';
 import { inTransaction } from '../connection/transaction.ts';
 import { AppError } from '../errors.ts';
+import { limitGuesses } from '../guesses/limit-guesses.ts';
 import { consent, helper, helperChild, slip } from '../schema/index.ts';
-import { type OpenSlip, readSlip } from './read-slip.ts';
+import { checkSlip, type OpenSlip } from './read-slip.ts';
 
 /** The agreement as it was given. */
 export interface Agreement {
@@ -15,14 +16,22 @@ export interface Agreement {
   readonly messageId: number;
 }
 
+interface SlipTaken {
+  readonly code: string;
+  readonly chatId: number;
+  readonly agreement: Agreement;
+  readonly now: Date;
+}
+
 /**
  * Joins the account to the slip's child, once it has agreed. Uses up one use, records the agreement, and makes the helper
- * known if it is new. Refuses like {@link readSlip}; nothing is stored then.
+ * known if it is new. Refuses like `readSlip`; nothing is stored then.
  */
-export async function acceptSlip(
-  store: Store,
-  input: { code: string; chatId: number; agreement: Agreement; now: Date },
-): Promise<OpenSlip> {
+export async function acceptSlip(store: Store, input: SlipTaken): Promise<OpenSlip> {
+  return limitGuesses(store, input, () => join(store, input));
+}
+
+async function join(store: Store, input: SlipTaken): Promise<OpenSlip> {
   return inTransaction(store, async (inner) => {
     // Locked before it is read: two people at the last use, or one person tapping twice, wait for each other.
     await inner.db
@@ -30,7 +39,7 @@ export async function acceptSlip(
       .from(slip)
       .where(eq(slip.codeHash, hashCode(input.code)))
       .for('update');
-    const open = await readSlip(inner, input);
+    const open = await checkSlip(inner, input);
     await inner.db
       .update(slip)
       .set({ usesLeft: sql`${slip.usesLeft} - 1` })

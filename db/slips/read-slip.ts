@@ -2,6 +2,7 @@ import { and, eq, isNull } from 'drizzle-orm';
 import { hashCode } from '../codes.ts';
 import type { Store } from '../connection/db.ts';
 import { AppError } from '../errors.ts';
+import { limitGuesses } from '../guesses/limit-guesses.ts';
 import { child, helper, helperChild, schoolClass, slip } from '../schema/index.ts';
 
 /** What a code opens. */
@@ -14,9 +15,17 @@ export interface OpenSlip {
 
 /**
  * What a code opens for this account. Unknown or revoked codes are `not_found`, old ones `expired`, spent ones `used_up`,
- * and a helper who has joined this child already gets `conflict`.
+ * and a helper who has joined this child already gets `conflict`. An account that tried too many codes gets `too_many`.
  */
 export async function readSlip(
+  store: Store,
+  input: { code: string; chatId: number; now: Date },
+): Promise<OpenSlip> {
+  return limitGuesses(store, input, () => checkSlip(store, input));
+}
+
+/** Like {@link readSlip}, for the inside of a transaction whose caller counts the misses. */
+export async function checkSlip(
   store: Store,
   input: { code: string; chatId: number; now: Date },
 ): Promise<OpenSlip> {

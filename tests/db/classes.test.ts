@@ -211,8 +211,16 @@ function breaks(opened: () => Store) {
   it('breaks come in order, from the first that has not ended, and of this class only', async () => {
     const { scope } = await aClass(opened());
     const other = await aClass(opened());
-    const add = (owner: typeof scope, title: string, first: typeof MONDAY, last: typeof MONDAY) =>
-      addBreak(opened(), owner, { break: { first, last }, title, now: MORNING });
+    const add = async (
+      owner: typeof scope,
+      title: string,
+      first: typeof MONDAY,
+      last: typeof MONDAY,
+    ) => {
+      const wanted = { break: { first, last }, title, now: MORNING };
+      const { actId: _act, ...made } = await addBreak(opened(), owner, wanted);
+      return made;
+    };
     const late = await add(scope, 'Sports day', THURSDAY, THURSDAY);
     const early = await add(scope, 'Fair', MONDAY, TUESDAY);
     await add(other.scope, 'Other', MONDAY, FRIDAY);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
+  addBook,
   addBreak,
   closePart,
   declineEvening,
@@ -10,7 +11,6 @@ import {
   readWeek,
   recordPages,
   type Store,
-  setBook,
 } from '../../db/index.ts';
 import { addDays, createRandom, type Random, type SchoolDay } from '../../drills/index.ts';
 import { settleEvening } from '../support/deliveries.ts';
@@ -57,8 +57,7 @@ async function live(
   on: SchoolDay,
   random: Random,
 ) {
-  const book = await setBook(store, classroom.scope, { book: BOOK, now: MORNING });
-  const { scope, view } = await anEvening(store, classroom, family, { on, book });
+  const { scope, view } = await anEvening(store, classroom, family, { on });
   const settled = (['sent', 'sent', 'sent', 'unknown', 'failed'] as const)[random.int(5)] ?? 'sent';
   await settleEvening(store, view.id, settled, evening(on));
   const now = evening(on, 15);
@@ -85,6 +84,7 @@ function reading(opened: () => Store) {
   it('every number equals a plain count over the raw rows, corrections and silence included', async () => {
     const random = createRandom('a week of Kingfisher class');
     const classroom = await aClass(opened());
+    await addBook(opened(), classroom.scope, { book: BOOK, now: MORNING });
     const nicknames = ['Wren', 'Otto', 'Juniper', 'Fern'];
     const families: Family[] = [];
     for (const nickname of nicknames)
