@@ -1,7 +1,7 @@
 import {
   claimDelivery,
   type Delivery,
-  findFollower,
+  findFollowers,
   markUnreachable,
   type Outcome,
   pauseSending,
@@ -35,8 +35,7 @@ export async function deliver(deps: EngineDeps, ledgerId: string): Promise<void>
     if (!refused) break;
     await putBack(deps, delivery, refused, tried);
   }
-  const next = await findFollower(deps.store, ledgerId);
-  if (next) await deliver(deps, next);
+  for (const next of await findFollowers(deps.store, ledgerId)) await deliver(deps, next);
 }
 
 type Refused = Extract<Outcome, { kind: 'refused' }>;

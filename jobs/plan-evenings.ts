@@ -1,5 +1,4 @@
 import {
-  bookInUse,
   CLASS_LIMITS,
   getActivePlan,
   instantAt,
@@ -31,14 +30,13 @@ export async function planEvenings(deps: PlanDeps, today: ClassDay): Promise<num
   if (due.length === 0) return 0;
   const plan = await getActivePlan(deps.store, schoolClass.id);
   if (!plan) return 0;
-  const book = await bookInUse(deps.store, schoolClass.id);
   let owed = 0;
   for (const child of due) {
     const dueAt = instantAt(day, child.eveningTime, schoolClass.zone);
     // What is changed or joined after tonight's time has come counts from the next evening on, and so does a plan.
     if (plan.since > dueAt || child.since > dueAt) continue;
     const expiresAt = new Date(Math.min(dueAt.getTime() + LATE_MS, today.quietAt.getTime()));
-    const evening = { childId: child.id, classId: schoolClass.id, day, plan, book, expiresAt, now };
+    const evening = { childId: child.id, classId: schoolClass.id, day, plan, expiresAt, now };
     try {
       owed += await planEvening(deps.store, evening);
     } catch (error) {

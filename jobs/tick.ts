@@ -4,6 +4,7 @@ import { planDigest } from './plan-digests.ts';
 import { planEvenings } from './plan-evenings.ts';
 import { planNudges } from './plan-nudges.ts';
 import { planReminders } from './plan-reminders.ts';
+import { planTerm } from './plan-term.ts';
 import type { PlanDeps } from './ports.ts';
 import { sweep } from './sweep.ts';
 
@@ -43,6 +44,10 @@ export async function tick(deps: PlanDeps): Promise<TickReport> {
   for (const schoolClass of await listRunningClasses(deps.store)) {
     const classId = schoolClass.id;
     const look = () => classDayAt(deps.store, schoolClass, deps.clock.now());
+    // Before the evenings, which are made from the plan in force.
+    await guarded({ classId, step: 'term' }, async () => {
+      await planTerm(deps, schoolClass);
+    });
     await guarded({ classId, step: 'evenings' }, async () => {
       report.evenings += await planEvenings(deps, await look());
     });

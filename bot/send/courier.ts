@@ -18,9 +18,12 @@ import { postScreen } from '../chat/show.ts';
 import type { BotDeps } from '../deps.ts';
 import { pictureFile, tableFile } from '../digest/digest-files.ts';
 import { readDigest } from '../digest/read-digest.ts';
+import { digestScreen } from '../screens/digest-screens.ts';
 import { eveningScreen, type Occasion } from '../screens/evening-screen.ts';
 import { eveningStep } from '../screens/evening-step.ts';
-import { digest } from '../texts/digest.ts';
+import { prepareClassNews } from './prepare-class-news.ts';
+import { prepareGreeting } from './prepare-greeting.ts';
+import { prepareMoved } from './prepare-moved.ts';
 
 /**
  * Makes messages of what is owed: evenings, nudges and reminders to helpers, digests to teachers. What can fail without the
@@ -30,8 +33,10 @@ export function createCourier(deps: BotDeps): Courier {
   return {
     prepare: async (delivery) => {
       switch (delivery.kind) {
-        case 'greeting':
-          return null;
+        case 'greeting': {
+          const send = await prepareGreeting(deps, delivery);
+          return send && parcel(send);
+        }
         case 'evening':
         case 'nudge':
         case 'reminder':
@@ -40,6 +45,16 @@ export function createCourier(deps: BotDeps): Courier {
         case 'digest_picture':
         case 'digest_table':
           return prepareDigest(deps, delivery);
+        case 'class_stopped':
+        case 'class_resumed':
+        case 'handed_over': {
+          const send = await prepareClassNews(deps, delivery, delivery.kind);
+          return send && parcel(send);
+        }
+        case 'moved': {
+          const send = await prepareMoved(deps, delivery);
+          return send && parcel(send);
+        }
       }
     },
   };
@@ -70,8 +85,8 @@ async function prepareDigest(deps: BotDeps, delivery: Delivery): Promise<Parcel 
   const summary = await readDigest(deps.store, schoolClass, delivery.day, deps.clock.now());
   const { chatId, day } = delivery;
   if (delivery.kind === 'digest') {
-    const text = digest(schoolClass.title, summary);
-    return parcel(() => postScreen(deps, chatId, { text, buttons: [] }));
+    const screen = digestScreen({ classId: schoolClass.id, day }, schoolClass.title, summary);
+    return parcel(() => postScreen(deps, chatId, screen));
   }
   if (summary.children.length === 0) return null;
   const file =
