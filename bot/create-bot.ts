@@ -4,9 +4,11 @@ import { AppError, markReachable, markUnreachable } from '../db/index.ts';
 import { unpack } from './callback/codec.ts';
 import type { BotDeps } from './deps.ts';
 import { answerOnce } from './features/answer-once.ts';
+import { classFile } from './features/class-file.ts';
 import { onTap } from './features/on-tap.ts';
+import { takeRecording } from './features/recordings.ts';
 import { routeText } from './features/route-text.ts';
-import { typed } from './features/say.ts';
+import { type Typed, typed } from './features/say.ts';
 import { errorText, OUR_FAULT, STALE_BUTTON } from './texts/errors.ts';
 import { noFiles, privateOnly } from './texts/general.ts';
 import { lines } from './texts/words.ts';
@@ -27,7 +29,17 @@ export function createBot(
   const bot = new Bot(identity.token, { botInfo: identity.botInfo });
   bot.on('my_chat_member', (ctx) => noteMembership(deps, ctx));
   bot.on('callback_query', (ctx) => answerTap(deps, ctx));
-  bot.chatType('private').on('message:text', (ctx) => answerText(deps, ctx));
+  bot.chatType('private').on('message:text', (ctx) => answerMessage(deps, ctx, routeText));
+  bot
+    .chatType('private')
+    .on(['message:voice', 'message:video', 'message:video_note', 'message:audio'], (ctx) =>
+      answerMessage(deps, ctx, (said) => takeRecording(said, ctx.message)),
+    );
+  bot
+    .chatType('private')
+    .on('message:document', (ctx) =>
+      answerMessage(deps, ctx, (said) => classFile(said, ctx.message.document)),
+    );
   bot.chatType('private').on('message', async (ctx) => {
     await typed(deps, ctx.from.id, '').reply(noFiles());
   });
@@ -78,12 +90,16 @@ async function answerTap(deps: BotDeps, ctx: Context): Promise<void> {
   });
 }
 
-async function answerText(deps: BotDeps, ctx: Context): Promise<void> {
-  const { from, message } = ctx;
-  if (!from || message?.text === undefined) return;
-  const said = typed(deps, from.id, message.text);
+/** Hands a message to a feature; what we refuse on purpose becomes the reply. */
+async function answerMessage(
+  deps: BotDeps,
+  { from, message }: Context,
+  answer: (said: Typed) => Promise<void>,
+): Promise<void> {
+  if (!from || !message) return;
+  const said = typed(deps, from.id, message.text ?? '');
   try {
-    await routeText(said);
+    await answer(said);
   } catch (error) {
     if (!(error instanceof AppError)) throw error;
     deps.log.info({ code: error.code, what: error.what }, 'text_refused');

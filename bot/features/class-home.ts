@@ -1,6 +1,6 @@
 import {
   childrenOfClass,
-  getBook,
+  currentBook,
   getClass,
   getPlans,
   listClasses,
@@ -8,21 +8,20 @@ import {
   type TeacherScope,
 } from '../../db/index.ts';
 import { sendScreen } from '../chat/show.ts';
-import { chooseClassScreen, homeScreen } from '../screens/class-screens.ts';
+import { homeScreen } from '../screens/class-screens.ts';
 import type { Screen } from '../screens/screen.ts';
-import { noClass } from '../texts/teacher.ts';
+import { classesScreen } from '../screens/teacher-screens.ts';
 import type { Typed } from './say.ts';
 
 /** The teacher's one class, the choice among several, or how to make the first. */
 export async function showHome(message: Typed, teacherId: string): Promise<void> {
-  const { deps, userId, reply } = message;
+  const { deps, userId } = message;
   const classes = await listClasses(deps.store, teacherId);
-  const [only] = classes;
-  if (!only) return reply(noClass());
+  const [only, ...others] = classes;
   const screen =
-    classes.length === 1
+    only && others.length === 0
       ? await readHome(deps.store, { teacherId, classId: only.id })
-      : chooseClassScreen(classes);
+      : classesScreen(classes);
   await sendScreen(deps, userId, screen);
 }
 
@@ -36,6 +35,6 @@ export async function readHome(store: Store, scope: TeacherScope): Promise<Scree
     children: children.length,
     joined: children.filter((child) => child.helpers > 0).length,
     hasPlan: active !== null,
-    book: await getBook(store, scope),
+    book: await currentBook(store, scope),
   });
 }

@@ -10,12 +10,23 @@ export const CLASS_QUESTIONS = [
   'evening',
   'nudge',
   'digest',
-  'book',
   'break',
+  'greeting',
 ] as const;
 
 /** One of {@link CLASS_QUESTIONS}. */
 export type ClassQuestion = (typeof CLASS_QUESTIONS)[number];
+
+/** What a teacher can be asked to type about workbooks; `childId` is the one child it is about, null for the class. */
+const bookQuestion = z.object({
+  classId: z.uuid(),
+  what: z.enum(['new', 'change', 'page']),
+  bookId: z.uuid().nullable(),
+  childId: z.uuid().nullable(),
+});
+
+/** A question about workbooks. */
+export type BookQuestion = z.infer<typeof bookQuestion>;
 
 const wishes = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('new_title'), data: z.object({}) }),
@@ -24,10 +35,35 @@ const wishes = z.discriminatedUnion('kind', [
     kind: z.literal('class'),
     data: z.object({ classId: z.uuid(), question: z.enum(CLASS_QUESTIONS) }),
   }),
+  z.object({ kind: z.literal('book'), data: bookQuestion }),
+  // A recording that waits until its teacher has said what it is for.
+  z.object({
+    kind: z.literal('recording'),
+    data: z.object({ kind: z.enum(['voice', 'video']), fileId: z.string(), messageId: z.int() }),
+  }),
+  z.object({ kind: z.literal('file'), data: z.object({ fileId: z.string() }) }),
+  // A class list read off a file, until it is confirmed.
+  z.object({
+    kind: z.literal('file_list'),
+    data: z.object({
+      fileId: z.string(),
+      classId: z.uuid(),
+      heading: z.union([z.literal(0), z.literal(1)]),
+      stamp: z.string(),
+      nicknames: z.array(z.string()),
+    }),
+  }),
+  z.object({
+    kind: z.literal('nickname'),
+    data: z.object({ classId: z.uuid(), number: z.int() }),
+  }),
 ]);
 
 /** What the bot waits for a person to type: a new class's title, its zone, or an answer about a class. */
 export type Wish = z.infer<typeof wishes>;
+
+/** A wish of one kind. */
+export type WishOf<K extends Wish['kind']> = Extract<Wish, { kind: K }>;
 
 /** Notes what a person is expected to type next. */
 export async function expect(deps: BotDeps, chatId: number, wish: Wish): Promise<void> {

@@ -18,6 +18,7 @@ import { wayScreen } from '../screens/way-screen.ts';
 import { BUTTONS } from '../texts/buttons.ts';
 import * as texts from '../texts/family.ts';
 import type { Typed } from './say.ts';
+import { untimedChildren } from './untimed-children.ts';
 
 /** `/today`: today's drill of each own child, as a fresh message. */
 export async function todayCommand(message: Typed): Promise<void> {
@@ -60,7 +61,9 @@ export async function timeCommand(message: Typed, value: string): Promise<void> 
 export async function showCommand(message: Typed): Promise<void> {
   const family = await familyOf(message);
   if (!family) return;
-  const { text, buttons } = wayScreen(await getWay(message.deps.store, family.helperId));
+  const { store } = message.deps;
+  const untimed = await untimedChildren(store, family.helperId);
+  const { text, buttons } = wayScreen(await getWay(store, family.helperId), untimed);
   await message.reply(text, buttons);
 }
 
@@ -82,6 +85,6 @@ async function familyOf(
   const children = helper ? await listFamilyChildren(message.deps.store, helper.id) : [];
   if (helper && children.length > 0) return { helperId: helper.id, children };
   const teacher = await findTeacherByChat(message.deps.store, message.userId);
-  await message.reply(teacher ? texts.teacherHelpsNobody() : texts.stranger());
+  await message.reply(teacher ? texts.teacherHelpsNobody() : texts.stranger(message.deps.teachers));
   return null;
 }

@@ -21,6 +21,6 @@ export const gradeTaps: TapHandlers<'curriculum' | 'grades' | 'chooseGrade'> = {
       if (!profile) throw new AppError('invalid', 'curriculum');
       const changes = { curriculum: profile.id, grade: grade === NO_GRADE ? null : grade };
       await updateClass(tap.deps.store, scope, { changes, now: tap.deps.clock.now() });
-      return readPlanScreen(tap.deps.store, scope);
+      return readPlanScreen(tap.deps.store, scope, tap.deps.clock.now());
     }),
 };

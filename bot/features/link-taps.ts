@@ -1,16 +1,13 @@
-import { AppError, countSlips, getClass, listChildren, type TeacherScope } from '../../db/index.ts';
-import { childrenScreen, makeLinksScreen, pickChildScreen } from '../screens/class-screens.ts';
-import type { Screen } from '../screens/screen.ts';
+import { countSlips, getChild, type TeacherScope } from '../../db/index.ts';
+import { askLinkScreen, makeLinksScreen } from '../screens/children-screens.ts';
+import { readChild, readChildren } from './children-taps.ts';
 import { type SlipWish, sendFresh, withoutHelper } from './fresh-slips.ts';
 import { sendLinks } from './send-links.ts';
 import type { Tap, TapHandlers } from './tap.ts';
 import { turn } from './turn.ts';
 
-/** Everything a teacher can tap about the children of a class and their join links. */
-export const linkTaps: TapHandlers<
-  'children' | 'askLinks' | 'makeLinks' | 'pickChild' | 'childLink'
-> = {
-  children: (tap, { classId }) => turn(tap, classId, (scope) => readChildren(tap, scope)),
+/** Join links: for all children that nobody helps, or for one. */
+export const linkTaps: TapHandlers<'askLinks' | 'makeLinks' | 'askChildLink' | 'childLink'> = {
   askLinks: (tap, { classId }) =>
     turn(tap, classId, async (scope) => {
       const missing = await withoutHelper(tap, scope);
@@ -19,30 +16,22 @@ export const linkTaps: TapHandlers<
   makeLinks: (tap, { classId, slips }) =>
     turn(tap, classId, async (scope) => {
       await sendList(tap, scope, { children: await withoutHelper(tap, scope), slips });
-      return readChildren(tap, scope);
+      return readChildren(tap, scope, 0);
     }),
-  pickChild: (tap, { classId }) => turn(tap, classId, (scope) => readPick(tap, scope)),
+  askChildLink: (tap, { classId, number }) =>
+    turn(tap, classId, async (scope) => {
+      const { store } = tap.deps;
+      const child = await getChild(store, scope, number);
+      return askLinkScreen(classId, child, await countSlips(store, scope));
+    }),
   childLink: (tap, { classId, number, slips }) =>
     turn(tap, classId, async (scope) => {
-      const listed = await listChildren(tap.deps.store, scope);
-      const children = listed.filter((child) => child.number === number);
-      if (children.length === 0) throw new AppError('not_found', 'child');
-      await sendList(tap, scope, { children, slips });
-      return readPick(tap, scope);
+      const child = await getChild(tap.deps.store, scope, number);
+      await sendList(tap, scope, { children: [child], slips });
+      return readChild(tap, scope, number);
     }),
 };
 
 async function sendList(tap: Tap, scope: TeacherScope, wish: SlipWish): Promise<void> {
   await sendFresh(tap, scope, wish, (slips, sent) => sendLinks(tap.deps, tap.userId, slips, sent));
-}
-
-async function readChildren(tap: Tap, scope: TeacherScope): Promise<Screen> {
-  const { store } = tap.deps;
-  return childrenScreen(await getClass(store, scope), await listChildren(store, scope));
-}
-
-async function readPick(tap: Tap, scope: TeacherScope): Promise<Screen> {
-  const { store } = tap.deps;
-  const children = await listChildren(store, scope);
-  return pickChildScreen(scope.classId, children, await countSlips(store, scope));
 }

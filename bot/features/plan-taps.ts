@@ -1,33 +1,29 @@
+import { AppError } from '../../db/index.ts';
 import {
-  AppError,
-  activatePlan,
-  getClass,
-  getPlans,
-  saveDraftPlan,
-  type TeacherScope,
-} from '../../db/index.ts';
-import {
-  checkPlan,
-  maxCards,
+  maxCardsOf,
+  mixIn,
   PLAN_LIMITS,
   type PlanPart,
+  type Rung,
   rungById,
+  rungsInPart,
   STRANDS,
   type Strand,
   type WeekPlan,
 } from '../../drills/index.ts';
-import { planPartScreen } from '../screens/plan-screens.ts';
+import { packPlace, unpackPlace } from '../callback/plan-place.ts';
+import { planPartScreen } from '../screens/plan-part-screen.ts';
 import type { Screen } from '../screens/screen.ts';
+import type { Choosing } from '../screens/step-listing.ts';
 import { chooseStrandScreen, firstStepsScreen, stepsScreen } from '../screens/step-screens.ts';
-import { planInUse, planProblem } from '../texts/plan.ts';
-import { lines } from '../texts/words.ts';
-import { readHome } from './class-home.ts';
-import { readPlanScreen, workingPlan } from './read-plan.ts';
+import { alreadyInPlan, planProblem } from '../texts/plan.ts';
+import { openDesk, type PlanDesk } from './plan-desk.ts';
+import { readPlanScreen } from './read-plan.ts';
 import type { Tap, TapHandlers } from './tap.ts';
 import { teacherScope } from './teacher-scope.ts';
 import { turn } from './turn.ts';
 
-/** Everything a teacher can tap about the week plan. Changes are kept as a draft until "Use". */
+/** The parts of a week plan, or of a week of the term: each one's step, cards and time. */
 export const planTaps: TapHandlers<
   | 'plan'
   | 'planPart'
@@ -38,108 +34,129 @@ export const planTaps: TapHandlers<
   | 'planCards'
   | 'planSeconds'
   | 'planRemove'
-  | 'planUse'
 > = {
-  plan: (tap, { classId }) => turn(tap, classId, (scope) => readPlanScreen(tap.deps.store, scope)),
+  plan: (tap, { classId }) =>
+    turn(tap, classId, (scope) => readPlanScreen(tap.deps.store, scope, tap.deps.clock.now())),
   planPart: (tap, { classId, part }) =>
-    turn(tap, classId, async (scope) => {
-      const schoolClass = await getClass(tap.deps.store, scope);
-      const { plan } = await workingPlan(tap.deps.store, scope);
-      return planPartScreen(schoolClass, plan, part);
-    }),
+    atDesk(tap, classId, part, async ({ schoolClass, plan }) =>
+      planPartScreen(schoolClass, plan, part),
+    ),
   planAdd: (tap, { classId }) =>
-    turn(tap, classId, async (scope) => {
-      const schoolClass = await getClass(tap.deps.store, scope);
-      const { plan } = await workingPlan(tap.deps.store, scope);
-      return chooseStrandScreen(schoolClass, plan.parts.length);
-    }),
+    atDesk(tap, classId, 0, async ({ schoolClass, plan }) =>
+      chooseStrandScreen(schoolClass, { part: plan.parts.length, present: [] }),
+    ),
   planStrand: (tap, { classId, part, strand }) =>
-    turn(tap, classId, async (scope) => {
-      const schoolClass = await getClass(tap.deps.store, scope);
+    atDesk(tap, classId, part, async ({ schoolClass, plan }) => {
       const chosen = strandOf(strand);
-      if (!chosen) return chooseStrandScreen(schoolClass, part);
-      return firstStepsScreen(schoolClass, part, chosen);
+      const choosing = choosingAt(plan, part);
+      if (!chosen) return chooseStrandScreen(schoolClass, choosing);
+      return firstStepsScreen(schoolClass, choosing, chosen);
     }),
   planSteps: (tap, { classId, part, strand, of, page }) =>
-    turn(tap, classId, async (scope) => {
-      const schoolClass = await getClass(tap.deps.store, scope);
+    atDesk(tap, classId, part, async ({ schoolClass, plan }) => {
       const chosen = strandOf(strand);
-      if (!chosen) return chooseStrandScreen(schoolClass, part);
-      return stepsScreen(schoolClass, part, { strand: chosen, of, page });
+      const choosing = choosingAt(plan, part);
+      if (!chosen) return chooseStrandScreen(schoolClass, choosing);
+      return stepsScreen(schoolClass, choosing, { strand: chosen, of, page });
     }),
-  planRung: (tap, { classId, part, rung }) =>
-    turn(tap, classId, async (scope) => {
-      const chosen = rungById(rung);
-      if (!chosen) throw new AppError('invalid', 'week plan');
-      const fresh = { rung: chosen.id, cards: chosen.cards, seconds: chosen.seconds };
-      return edit(tap, scope, part, () => fresh);
-    }),
+  planRung: choose,
   planCards: (tap, { classId, part, cards }) =>
-    turn(tap, classId, (scope) =>
-      edit(tap, scope, part, (old) => old && { ...old, cards: fitCards(old, cards) }),
+    atDesk(tap, classId, part, (desk) =>
+      change(desk, part, (old) => ({ ...old, cards: fitCards(old, cards) })),
     ),
   planSeconds: (tap, { classId, part, seconds }) =>
-    turn(tap, classId, (scope) =>
-      edit(
-        tap,
-        scope,
-        part,
-        (old) => old && { ...old, seconds: clamp(seconds, PLAN_LIMITS.seconds) },
-      ),
+    atDesk(tap, classId, part, (desk) =>
+      change(desk, part, (old) => ({ ...old, seconds: clamp(seconds, PLAN_LIMITS.seconds) })),
     ),
   planRemove: (tap, { classId, part, rung }) =>
-    turn(tap, classId, async (scope) => {
-      const { plan } = await workingPlan(tap.deps.store, scope);
+    atDesk(tap, classId, part, async (desk) => {
+      const { part: index } = unpackPlace(part);
       // A second quick tap must not take the part that moved up into this place.
-      if (plan.parts[part]?.rung === rung) {
-        await save(tap, scope, { parts: plan.parts.toSpliced(part, 1) });
+      if (desk.plan.parts[index]?.rung === rung) {
+        await desk.save({ parts: desk.plan.parts.toSpliced(index, 1) });
       }
-      return readPlanScreen(tap.deps.store, scope);
+      return desk.show();
     }),
-  planUse: use,
 };
 
-async function use(tap: Tap, { classId }: { classId: string }): Promise<void> {
-  const { store, clock } = tap.deps;
-  const scope = await teacherScope(store, tap.userId, classId);
-  const { draft } = await getPlans(store, scope);
-  const [problem] = draft ? checkPlan(draft.plan) : [];
-  if (problem) return tap.answer(planProblem(problem), 'alert');
-  if (draft) await activatePlan(store, scope, clock.now());
-  await tap.answer(planInUse().text);
-  const home = await readHome(store, scope);
-  await tap.show({ ...home, text: lines(planInUse(), '', home.text) });
-}
-
-/** Changes one part, or adds it at the end; then shows it. */
-async function edit(
+/** Answers a tap about the plan that a place is in, and turns its message into the screen that this leads to. */
+export function atDesk(
   tap: Tap,
-  scope: TeacherScope,
-  index: number,
-  change: (old: PlanPart | undefined) => PlanPart | undefined,
-): Promise<Screen> {
-  const schoolClass = await getClass(tap.deps.store, scope);
-  const { plan } = await workingPlan(tap.deps.store, scope);
-  const at = Math.min(index, plan.parts.length);
-  const part = change(plan.parts[at]);
-  if (!part || at >= PLAN_LIMITS.parts.max) return readPlanScreen(tap.deps.store, scope);
-  const next = { parts: plan.parts.toSpliced(at, 1, part) };
-  await save(tap, scope, next);
-  return planPartScreen(schoolClass, next, at);
+  classId: string,
+  place: number,
+  read: (desk: PlanDesk) => Promise<Screen>,
+): Promise<void> {
+  return turn(tap, classId, async (scope) =>
+    read(await openDesk(tap, scope, unpackPlace(place).week)),
+  );
 }
 
-async function save(tap: Tap, scope: TeacherScope, plan: WeekPlan): Promise<void> {
-  await saveDraftPlan(tap.deps.store, scope, { plan, now: tap.deps.clock.now() });
+/** Changes one part and shows it. Where it is gone, the whole plan is shown. */
+export async function change(
+  desk: PlanDesk,
+  place: number,
+  to: (old: PlanPart) => PlanPart,
+): Promise<Screen> {
+  const { part: index } = unpackPlace(place);
+  const old = desk.plan.parts[index];
+  if (!old) return desk.show();
+  const plan = { parts: desk.plan.parts.toSpliced(index, 1, to(old)) };
+  await desk.save(plan);
+  return planPartScreen(desk.schoolClass, plan, place);
+}
+
+/** A step was chosen: for a new part, in place of a part's, or to be mixed into one. */
+async function choose(
+  tap: Tap,
+  { classId, part: place, rung }: { classId: string; part: number; rung: string },
+): Promise<void> {
+  const chosen = rungById(rung);
+  if (!chosen) throw new AppError('invalid', 'week plan');
+  const { week, part: wanted, slot } = unpackPlace(place);
+  const scope = await teacherScope(tap.deps.store, tap.userId, classId);
+  const desk = await openDesk(tap, scope, week);
+  const { parts } = desk.plan;
+  const index = Math.min(wanted, parts.length);
+  const other = parts.findIndex(
+    (part, at) => at !== index && rungsInPart(part).includes(chosen.id),
+  );
+  if (other >= 0) return tap.answer(alreadyInPlan(other), 'alert');
+  const part = placed(parts[index], chosen, slot);
+  if (part === null) {
+    const problem = { part: index, kind: 'cannot_mix', value: chosen.id, min: 0, max: 0 } as const;
+    return tap.answer(planProblem(problem), 'alert');
+  }
+  await tap.answer();
+  if (index >= PLAN_LIMITS.parts.max) return tap.show(await desk.show());
+  const plan = { parts: parts.toSpliced(index, 1, part) };
+  await desk.save(plan);
+  await tap.show(planPartScreen(desk.schoolClass, plan, packPlace({ week, part: index, slot: 0 })));
+}
+
+/** A part with a step in its place; null when that cannot be mixed in. */
+function placed(old: PlanPart | undefined, rung: Rung, slot: number): PlanPart | null {
+  const { id, cards, seconds } = rung;
+  if (!old || slot === 0) return { rung: id, cards, seconds };
+  try {
+    return mixIn(old, id);
+  } catch (error) {
+    if (error instanceof RangeError) return null;
+    throw error;
+  }
+}
+
+function choosingAt({ parts }: WeekPlan, place: number): Choosing {
+  const part = parts[unpackPlace(place).part];
+  return { part: place, present: part ? rungsInPart(part) : [] };
 }
 
 function strandOf(text: string): Strand | undefined {
   return STRANDS.find((strand) => strand === text);
 }
 
-function fitCards(part: PlanPart, cards: number): number {
-  const rung = rungById(part.rung);
-  const max = rung ? maxCards(rung) : PLAN_LIMITS.cards.max;
-  return clamp(cards, { min: PLAN_LIMITS.cards.min, max });
+/** As many cards as a part may have, and no more. */
+export function fitCards(part: PlanPart, cards: number): number {
+  return clamp(cards, { min: PLAN_LIMITS.cards.min, max: maxCardsOf(part) });
 }
 
 function clamp(value: number, { min, max }: { min: number; max: number }): number {

@@ -1,11 +1,12 @@
 import {
-  type Book,
-  getBook,
+  adjustmentOf,
+  currentBook,
   getPlans,
   type IssuedSlip,
   type ListedChild,
   listBreaks,
   localTimeAt,
+  nextPages,
   readMemory,
   type SchoolClass,
   SLIP_LIMITS,
@@ -14,6 +15,7 @@ import {
 } from '../../db/index.ts';
 import {
   addDays,
+  adjustPlan,
   composeEvening,
   type Drill,
   type FactId,
@@ -100,7 +102,10 @@ export async function cardPapers(
 /** Why there is no practice sheet. */
 export type NoSheets = 'no_plan' | 'no_days';
 
-/** A practice sheet for each child given, composed from the child's own past where there is one, and one without a name. */
+/**
+ * A practice sheet for each child given, adjusted as its evenings are and composed from the child's own past where there is
+ * one, and one without a name.
+ */
 export async function sheetPapers(
   store: Store,
   scope: TeacherScope,
@@ -116,14 +121,20 @@ export async function sheetPapers(
   const sheets: PracticeSheet[] = [];
   for (const child of children) {
     const memory = await readMemory(store, child.id);
-    sheets.push({ child, days: paperDays(active.plan, days, child.id, memory) });
+    const plan = adjustPlan(active.plan, await adjustmentOf(store, child.id));
+    const next = await nextPages(store, { childId: child.id, classId: schoolClass.id });
+    const workbook = next && { title: next.book.title, page: next.from };
+    sheets.push({ child, days: paperDays(plan, days, child.id, memory), workbook });
   }
-  sheets.push({ child: null, days: paperDays(active.plan, days, schoolClass.id) });
-  const book: Book | null = await getBook(store, scope);
+  const book = await currentBook(store, scope);
+  sheets.push({
+    child: null,
+    days: paperDays(active.plan, days, schoolClass.id),
+    workbook: book && { title: book.title, page: null },
+  });
   return practicePages({
     sheets,
     right: `${schoolClass.title} · ${dayRange(first, last)}`,
-    workbook: book?.title ?? null,
     paper,
     words: WORDS,
   });

@@ -1,15 +1,19 @@
-import { findHelperByChat, findTeacherByChat, listFamilyChildren } from '../../db/index.ts';
-import { readCode } from '../input/written-code.ts';
-import { familyHelp, stranger } from '../texts/family.ts';
+import { AppError, findTeacherByChat } from '../../db/index.ts';
+import { readCode, type TypedCode } from '../input/written-code.ts';
 import { mistypedCode } from '../texts/print.ts';
-import { teacherHelp } from '../texts/teacher.ts';
+import { bookAnswer } from './book-answers.ts';
 import { classAnswer } from './class-answers.ts';
 import { showHome } from './class-home.ts';
-import { expected, fulfilled } from './expectations.ts';
+import { expected, fulfilled, type Wish } from './expectations.ts';
 import { showCommand, stopCommand, timeCommand, todayCommand } from './family-commands.ts';
+import { help } from './help.ts';
 import { newClassCommand, newClassTitle, newClassZone } from './new-class.ts';
+import { withCancel } from './open-question.ts';
+import { renameAnswer } from './rename-answer.ts';
 import type { Typed } from './say.ts';
 import { startCommand } from './start-command.ts';
+import { teachCommand } from './teach-command.ts';
+import { undoCommand } from './undo-taps.ts';
 
 /** Hands a typed message to its command, to the question it answers, or to help. Nobody is left without a reply. */
 export async function routeText(message: Typed): Promise<void> {
@@ -32,8 +36,12 @@ export async function routeText(message: Typed): Promise<void> {
       return newClassCommand(message);
     case 'class':
       return classCommand(message);
+    case 'undo':
+      return undoCommand(message);
+    case 'teach':
+      return teachCommand(message);
     default:
-      return help(message);
+      return help(message, true);
   }
 }
 
@@ -42,15 +50,38 @@ async function answer(message: Typed): Promise<void> {
   // Nothing else that somebody is asked for passes a code's check.
   if (typed?.kind === 'code') return openCode(message, typed.code);
   const wish = await expected(message.deps, message.userId);
-  switch (wish?.kind) {
+  if (wish) return answerOrDrop(message, wish, typed);
+  return typed ? message.reply(mistypedCode(typed.letters)) : help(message, false);
+}
+
+type Mistyped = Extract<TypedCode, { kind: 'mistyped' }>;
+
+/** Takes an answer. A question about something that is not there any more is not asked again. */
+async function answerOrDrop(message: Typed, wish: Wish, typed: Mistyped | null): Promise<void> {
+  try {
+    await answerTo(withCancel(message), wish, typed);
+  } catch (error) {
+    const isGone = error instanceof AppError && error.code === 'not_found';
+    if (isGone) await fulfilled(message.deps, message.userId);
+    throw error;
+  }
+}
+
+/** What was asked for. One that cannot be taken leaves the question open, with a way to leave it. */
+async function answerTo(message: Typed, wish: Wish, typed: Mistyped | null): Promise<void> {
+  switch (wish.kind) {
     case 'new_title':
       return newClassTitle(message);
     case 'new_zone':
       return newClassZone(message, wish.data.title);
     case 'class':
       return classAnswer(message, wish.data);
+    case 'book':
+      return bookAnswer(message, wish.data);
+    case 'nickname':
+      return renameAnswer(message, wish.data);
     default:
-      return typed ? message.reply(mistypedCode(typed.letters)) : help(message);
+      return typed ? message.reply(mistypedCode(typed.letters)) : help(message, false);
   }
 }
 
@@ -63,13 +94,5 @@ async function openCode(message: Typed, code: string): Promise<void> {
 async function classCommand(message: Typed): Promise<void> {
   const teacher = await findTeacherByChat(message.deps.store, message.userId);
   if (teacher) return showHome(message, teacher.id);
-  return help(message);
-}
-
-async function help({ deps, userId, reply }: Typed): Promise<void> {
-  const helper = await findHelperByChat(deps.store, userId);
-  const children = helper ? await listFamilyChildren(deps.store, helper.id) : [];
-  if (children.length > 0) return reply(familyHelp(children));
-  const teacher = await findTeacherByChat(deps.store, userId);
-  return reply(teacher ? teacherHelp() : stranger());
+  return help(message, true);
 }

@@ -1,8 +1,7 @@
 import {
   acceptTeacherInvite,
-  findHelperByChat,
   findTeacherByChat,
-  listFamilyChildren,
+  getClass,
   markReachable,
   readSlip,
 } from '../../db/index.ts';
@@ -11,7 +10,10 @@ import { button } from '../screens/screen.ts';
 import { BUTTONS } from '../texts/buttons.ts';
 import * as texts from '../texts/family.ts';
 import { welcomeTeacher } from '../texts/teacher.ts';
-import { showHome } from './class-home.ts';
+import { joinedClass } from '../texts/teachers.ts';
+import { lines } from '../texts/words.ts';
+import { readHome, showHome } from './class-home.ts';
+import { help } from './help.ts';
 import type { Typed } from './say.ts';
 
 /** Start payloads that begin so invite a teacher; all others are a child's slip. */
@@ -31,9 +33,16 @@ export async function startCommand(message: Typed, payload: string): Promise<voi
 }
 
 async function acceptInvite({ deps, userId, reply }: Typed, code: string): Promise<void> {
-  await acceptTeacherInvite(deps.store, { code, chatId: userId, now: deps.clock.now() });
+  const now = deps.clock.now();
+  const { id, joined } = await acceptTeacherInvite(deps.store, { code, chatId: userId, now });
   deps.log.info({}, 'teacher_joined');
-  await reply(welcomeTeacher());
+  if (!joined) {
+    return reply(welcomeTeacher(), [[button(BUTTONS.newClass, { kind: 'newClass' })]]);
+  }
+  const scope = { teacherId: id, classId: joined.classId };
+  const home = await readHome(deps.store, scope);
+  const said = joinedClass(await getClass(deps.store, scope), joined.role);
+  await reply(lines(said, '', home.text), home.buttons);
 }
 
 async function showNotice({ deps, userId, reply }: Typed, code: string): Promise<void> {
@@ -45,10 +54,7 @@ async function showNotice({ deps, userId, reply }: Typed, code: string): Promise
 }
 
 async function greet(message: Typed): Promise<void> {
-  const { deps, userId, reply } = message;
+  const { deps, userId } = message;
   const teacher = await findTeacherByChat(deps.store, userId);
-  if (teacher) return showHome(message, teacher.id);
-  const helper = await findHelperByChat(deps.store, userId);
-  const children = helper ? await listFamilyChildren(deps.store, helper.id) : [];
-  await reply(children.length > 0 ? texts.familyHelp(children) : texts.stranger());
+  return teacher ? showHome(message, teacher.id) : help(message, true);
 }

@@ -29,14 +29,22 @@ export interface ParsedRoster {
  * parseRoster('Wren\n\nOtto', []); // { nicknames: ['Wren', 'Otto'], problems: [] }
  */
 export function parseRoster(text: string, present: readonly string[]): ParsedRoster {
+  const entries = text.split(/\r\n|\r|\n/u).map((raw, index) => ({ line: index + 1, raw }));
+  return readRoster(entries, present);
+}
+
+/** The same for nicknames whose lines are known, as from a column of a table. */
+export function readRoster(
+  entries: readonly { readonly line: number; readonly raw: string }[],
+  present: readonly string[],
+): ParsedRoster {
   const known = new Set(present.map((nickname) => nickname.toLowerCase()));
   const seen = new Map<string, number>();
   const nicknames: string[] = [];
   const problems: RosterProblem[] = [];
-  for (const [index, raw] of text.split(/\r\n|\r|\n/u).entries()) {
+  for (const { line, raw } of entries) {
     const value = cleanNickname(raw);
     if (value === '') continue;
-    const line = index + 1;
     const key = value.toLowerCase();
     const firstLine = seen.get(key);
     const length = lengthOf(value);

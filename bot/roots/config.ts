@@ -20,6 +20,7 @@ const settings = z.object({
   LOG_LEVEL: z
     .enum(['debug', 'info', 'warn', 'error', 'silent'], 'is debug, info, warn, error or silent')
     .optional(),
+  TEACHERS: z.enum(['invite', 'open'], 'is invite or open').default('invite'),
   API_ROOT: z.url('is an address like http://127.0.0.1:8081').optional(),
   FFMPEG: z.string().min(1).optional(),
   CLOCK_START: z.iso.datetime('is an instant like 2026-09-14T17:25:00Z').optional(),
@@ -33,6 +34,8 @@ export type Config = {
   /** A program that codes clips in place of the one we bring; it is only ever called as a program of its own. */
   readonly ffmpeg: string | undefined;
   readonly clockStart: Date | undefined;
+  /** Who may become a teacher: who is invited, or anybody. */
+  readonly teachers: 'invite' | 'open';
 } & (
   | { readonly mode: 'rehearsal'; readonly port: number }
   | { readonly mode: 'live'; readonly token: string; readonly apiRoot: string }
@@ -69,6 +72,7 @@ export function readConfig(environment: Readonly<Record<string, string | undefin
     dataDir: rest.DATA_DIR,
     logLevel: rest.LOG_LEVEL ?? (BOT_TOKEN ? 'info' : 'warn'),
     ffmpeg: rest.FFMPEG,
+    teachers: rest.TEACHERS,
     clockStart: CLOCK_START ? new Date(CLOCK_START) : undefined,
   };
   if (!BOT_TOKEN) return { ...common, mode: 'rehearsal', port: rest.PORT };

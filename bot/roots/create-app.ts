@@ -9,11 +9,12 @@ import {
   type RenderAhead,
   startCron,
 } from '../../jobs/index.ts';
+import { createDownload } from '../chat/download.ts';
 import { nameLostSends } from '../chat/lost-send.ts';
 import { retryRefused } from '../chat/retry-refused.ts';
 import type { Clips } from '../clip/index.ts';
 import { createBot } from '../create-bot.ts';
-import type { BotDeps } from '../deps.ts';
+import type { BotDeps, TeachersWanted } from '../deps.ts';
 import { createPainter, type Painter } from '../media/index.ts';
 import { drainInbox, type InboxDeps, resumeInbox } from '../receive/inbox.ts';
 import { keepDraining } from '../receive/keep-draining.ts';
@@ -37,6 +38,8 @@ export interface AppDeps {
   readonly token: string;
   readonly apiRoot: string;
   readonly painter?: Painter;
+  /** Who may become a teacher; by invitation only, unless said otherwise. */
+  readonly teachers?: TeachersWanted;
   /** Left out, families see picture sheets. Closing them is the caller's. */
   readonly clips?: Clips;
 }
@@ -66,8 +69,20 @@ export async function createApp(deps: AppDeps): Promise<App> {
   const botId = botInfo.id;
   const linkOf = (payload: string) => `https://t.me/${botInfo.username}?start=${payload}`;
   const painter = deps.painter ?? createPainter();
-  const { clips } = deps;
-  const bot: BotDeps = { api: direct, store, clock, log, botId, painter, clips, linkOf };
+  const { clips, teachers = 'invite' } = deps;
+  const download = createDownload(direct, { apiRoot, token });
+  const bot: BotDeps = {
+    api: direct,
+    store,
+    clock,
+    log,
+    botId,
+    painter,
+    clips,
+    download,
+    teachers,
+    linkOf,
+  };
   const handler = createBot(bot, { token, botInfo });
   const courier = createCourier({ ...bot, api: bulk });
   const engine = createEngine({ store, clock, log, pace, courier, botId, lanes: LANES });
@@ -99,8 +114,9 @@ export async function createApp(deps: AppDeps): Promise<App> {
   };
 }
 
-/** One clip after the other, so that a family that taps meanwhile waits for one at most. */
+/** One clip after the other, so that a family that taps meanwhile waits for one at most. An untimed drill has none. */
 async function drawClips(clips: Clips | undefined, drill: Drill): Promise<void> {
+  if (drill.adjusted?.untimed) return;
   for (const part of drill.parts) {
     if (clips && part.kind === 'facts') await clips.ahead(clipOf(part));
   }

@@ -1,6 +1,7 @@
 import {
   AppError,
   activatePlan,
+  addBook,
   type Clock,
   findTeacherByChat,
   issueTeacherInvite,
@@ -8,7 +9,6 @@ import {
   listClasses,
   type Store,
   saveDraftPlan,
-  setBook,
   type TeacherScope,
   updateClass,
 } from '../../db/index.ts';
@@ -78,7 +78,8 @@ export async function loadDemoClass(stage: DemoStage): Promise<TeacherScope> {
   const now = stage.clock.now();
   await updateClass(stage.store, scope, { changes: GRADE, now });
   const book = { title: 'Pebble Path', firstPage: 1, lastPage: 64, pagesADay: 2 };
-  await setBook(stage.store, scope, { book, now });
+  await addBook(stage.store, scope, { book, now });
+  await addBook(stage.store, scope, { book: { ...book, title: 'Pebble Path 2' }, now });
   await saveDraftPlan(stage.store, scope, { plan: PLAN, now });
   await activatePlan(stage.store, scope, now);
   await say(stage, '/class');

@@ -15,7 +15,10 @@ export async function runLive(config: Config & { mode: 'live' }, log: Log): Prom
   const store = await openStore({ ...config, dataDir: join(config.dataDir, 'live') }, log);
   const clips = openClips(join(config.dataDir, 'clips'), log, config.ffmpeg);
   try {
-    const app = await createApp({ store, clock, log, pace: realPace, token, apiRoot, clips });
+    const app = await createApp({
+      ...{ store, clock, log, pace: realPace, token, apiRoot, clips },
+      teachers: config.teachers,
+    });
     await claimStore(store, Number(token.split(':')[0]));
     const invite = (await hasTeachers(store)) ? null : await issueTeacherInvite(store, clock.now());
     return {

@@ -57,10 +57,11 @@ export async function runRehearsal(
       control: rehearsalControl(store, clock, work, save),
       dataFile: join(folder, 'chats.json'),
       timeZone: zone,
+      settings: process.env,
     });
     app = await createApp({
       ...{ store, clock, log, pace: realPace, clips },
-      ...{ token: TOKEN, apiRoot: rehearsal.apiRoot },
+      ...{ token: TOKEN, apiRoot: rehearsal.apiRoot, teachers: config.teachers },
     });
     if (!(await hasTeachers(store))) {
       const client = new RehearsalClient(rehearsal.url);

@@ -2,7 +2,7 @@ import type { DrillPart, FactPart } from '../../drills/index.ts';
 import { faceOf } from '../../drills/index.ts';
 import { type ClipInput, type Clips, clipHash } from '../clip/index.ts';
 import { cardFrame, endFrame, readyFrame } from '../media/index.ts';
-import { rungTitle } from '../texts/evening.ts';
+import { shortPartTitle } from '../texts/part-title.ts';
 import type { Clip } from './screen.ts';
 
 /** How long the frames around the cards stay, in seconds: time to look up, and time to put the phone down. */
@@ -18,7 +18,7 @@ const END_SECONDS = 2;
  */
 export function clipOf(part: FactPart): ClipInput {
   const { cards, seconds } = part;
-  const ready = readyFrame({ title: rungTitle(part.rung), cards: cards.length, seconds });
+  const ready = readyFrame({ title: shortPartTitle(part), cards: cards.length, seconds });
   return {
     sound: 'none-but-silent',
     frames: [

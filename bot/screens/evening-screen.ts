@@ -4,6 +4,7 @@ import type { Clips } from '../clip/index.ts';
 import type { Painter } from '../media/index.ts';
 import { BUTTONS } from '../texts/buttons.ts';
 import * as texts from '../texts/evening.ts';
+import { partTitle } from '../texts/part-title.ts';
 import { lines, name } from '../texts/words.ts';
 import { partClip } from './clips.ts';
 import { eveningStep } from './evening-step.ts';
@@ -124,22 +125,29 @@ function shown(
 ): Pick<Screen, 'text' | 'clip' | 'picture' | 'words'> {
   const part = view.drill.parts[index];
   if (!part) return { text };
+  const untimed = view.drill.adjusted?.untimed === true;
   const afterClock = view.drill.parts.slice(0, index).some(({ strand }) => strand === 'clock');
   const words = texts.partInWords(part);
   if (way === 'words' && part.strand !== 'clock') {
     // A message cannot lose its picture: over what follows a clock, a small picture of the title takes the clocks' place.
-    const picture = afterClock ? titlePicture(painter, part) : undefined;
+    const picture = afterClock ? titlePicture(painter, part, untimed) : undefined;
     return { text: lines(text, '', words), picture };
   }
   const picture = partPicture(painter, part);
-  const clip = way === undefined || way === 'clip' ? partClip(clips, part) : undefined;
+  // A clip goes from card to card at a pace; without one there is the sheet.
+  const wantsClip = !untimed && (way === undefined || way === 'clip');
+  const clip = wantsClip ? partClip(clips, part) : undefined;
   return { text, clip, picture, words };
 }
 
-/** Asks how many workbook pages were done: none, up to the target, and some more. */
+/** Pages that may be told beyond the evening's target. */
+const PAGES_BEYOND = 2;
+
+/** Asks how many workbook pages were done: none, up to the target, and some more as far as the book goes. */
 export function pagesScreen(view: EveningView): Screen {
-  const target = view.book ? view.book.to - view.book.from + 1 : 1;
-  const choices = Array.from({ length: target + 3 }, (_, pages) =>
+  const { from, to, last } = view.book ?? { from: 1, to: 1, last: 1 };
+  const most = Math.min(to + PAGES_BEYOND, last) - from + 1;
+  const choices = Array.from({ length: most + 1 }, (_, pages) =>
     button(pages === 0 ? BUTTONS.noPages : String(pages), {
       kind: 'pages',
       evening: view.id,
@@ -165,7 +173,7 @@ function hasClock({ drill }: EveningView): boolean {
 export function fixScreen(view: EveningView): Screen {
   const parts = view.drill.parts.flatMap((part, index) =>
     view.results[index]
-      ? [[button(texts.rungTitle(part.rung), { kind: 'mark', evening: view.id, part: index })]]
+      ? [[button(partTitle(part), { kind: 'mark', evening: view.id, part: index })]]
       : [],
   );
   const pages = view.book

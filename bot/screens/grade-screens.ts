@@ -24,7 +24,7 @@ export function curriculumScreen(schoolClass: SchoolClass): Screen {
   });
   return {
     text: texts.chooseCurriculum(schoolClass),
-    buttons: [...buttons.map((each) => [each]), [toPlan(classId)]],
+    buttons: [...buttons.map((each) => [each]), [toPlan(classId, 0)]],
   };
 }
 
@@ -42,7 +42,7 @@ export function gradeScreen(schoolClass: SchoolClass, profile: Profile): Screen 
     buttons: [
       ...rows(buttons, 2),
       [button(BUTTONS.otherCurriculum, { kind: 'curriculum', classId })],
-      [toPlan(classId)],
+      [toPlan(classId, 0)],
     ],
   };
 }

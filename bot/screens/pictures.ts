@@ -10,7 +10,8 @@ import {
   resultCard,
   runSheet,
 } from '../media/index.ts';
-import { comparison, OWN_EVENINGS_ONLY, rungTitle } from '../texts/evening.ts';
+import { comparison, OWN_EVENINGS_ONLY } from '../texts/evening.ts';
+import { shortPartTitle } from '../texts/part-title.ts';
 import { dayName } from '../texts/words.ts';
 import type { Picture } from './screen.ts';
 
@@ -32,7 +33,7 @@ export function pictureOf(painter: Painter, drawing: Drawing, pixels = PIXELS): 
 
 /** A part's cards on one sheet, or a run's number square. No answers on it. */
 export function partPicture(painter: Painter, part: DrillPart): Picture {
-  const title = rungTitle(part.rung);
+  const title = shortPartTitle(part);
   if (part.kind === 'facts') {
     const faces = part.cards.map((fact) => faceOf(fact));
     return pictureOf(painter, cardSheet({ title, faces }));
@@ -43,13 +44,17 @@ export function partPicture(painter: Painter, part: DrillPart): Picture {
   return pictureOf(painter, runSheet({ title, numbers, limit }));
 }
 
-/** A part's title, and how many cards or where the count starts: a few kilobytes. */
-export function titlePicture(painter: Painter, part: DrillPart): Picture {
-  const title = rungTitle(part.rung);
+/** A part's title, and how many cards or where the count starts: a few kilobytes. Untimed, it names no pace. */
+export function titlePicture(painter: Painter, part: DrillPart, untimed = false): Picture {
+  const title = shortPartTitle(part);
   const drawing =
     part.kind === 'run'
       ? cardSheet({ title, faces: [{ kind: 'text', text: String(part.start) }] })
-      : readyFrame({ title, cards: part.cards.length, seconds: part.seconds });
+      : readyFrame({
+          title,
+          cards: part.cards.length,
+          seconds: untimed ? undefined : part.seconds,
+        });
   return pictureOf(painter, drawing, TITLE_PIXELS);
 }
 
@@ -68,7 +73,7 @@ export function resultPicture(painter: Painter, view: EveningView): Picture {
     resultCard({
       title: child === '' ? dayName(view.day) : `${child} · ${dayName(view.day)}`,
       lines: marked.map(({ part, scored }) => ({
-        label: rungTitle(part.rung),
+        label: shortPartTitle(part),
         right: scored.right,
         asked: scored.asked,
         note: comparison(scored),

@@ -1,72 +1,73 @@
 import type { SchoolClass } from '../../db/index.ts';
-import { maxCards, PLAN_LIMITS, rungById, type WeekPlan } from '../../drills/index.ts';
-import { amountButton, BUTTONS, gradeButton, secondsButton } from '../texts/buttons.ts';
+import { PLAN_LIMITS, type WeekPlan } from '../../drills/index.ts';
+import { packPlace, unpackPlace } from '../callback/plan-place.ts';
+import { BUTTONS, gradeButton } from '../texts/buttons.ts';
 import { gradeName } from '../texts/grades.ts';
-import * as texts from '../texts/plan.ts';
-import { chooseStrand } from '../texts/steps.ts';
+import { partLabel } from '../texts/plan.ts';
+import { type PlanStand, planScreen as planScreenText } from '../texts/plan-stand.ts';
 import { back } from './class-screens.ts';
+import { NEW_PREVIEW } from './preview-state.ts';
 import { type Button, button, type Screen } from './screen.ts';
-import { usualGrades, usualSteps } from './usual-steps.ts';
+import { undoButton } from './undo.ts';
 
-/** The week plan, part by part. `isDraft` says that it differs from the plan in use. */
-export function planScreen(schoolClass: SchoolClass, plan: WeekPlan, isDraft: boolean): Screen {
+/** Everything the week plan's screen is drawn from. `act` is what was just done and can be taken back. */
+export interface PlanView extends PlanStand {
+  readonly schoolClass: SchoolClass;
+  readonly plan: WeekPlan;
+  readonly act?: string | null;
+}
+
+/** The week plan, part by part, and where another one can be taken from. */
+export function planScreen(view: PlanView): Screen {
+  const { schoolClass, plan, draft, active, term, act } = view;
   const { id: classId } = schoolClass;
-  const add: Button[][] =
-    plan.parts.length < PLAN_LIMITS.parts.max
-      ? [[button(BUTTONS.addPart, { kind: 'planAdd', classId })]]
-      : [];
+  const from = (label: string, source: string) =>
+    button(label, { kind: 'planSource', classId, from: source });
+  const sources = [
+    ...(active ? [from(BUTTONS.fromLastWeek, 'last'), from(BUTTONS.fromDigest, 'digest')] : []),
+    ...(term ? [from(BUTTONS.fromTerm, 'term')] : []),
+  ];
+  const grade = button(gradeButton(gradeName(schoolClass)), { kind: 'curriculum', classId });
+  const use = button(BUTTONS.usePlan, { kind: 'planUse', classId });
+  const drop = button(BUTTONS.dropPlan, { kind: 'planDrop', classId });
+  const toTerm = term
+    ? button(BUTTONS.term, { kind: 'term', classId, page: 0 })
+    : button(BUTTONS.newTerm, { kind: 'term', classId, page: 0 });
+  const preview = button(BUTTONS.preview, { kind: 'preview', classId, at: NEW_PREVIEW });
   return {
-    text: texts.planScreen(schoolClass, plan, isDraft),
+    text: planScreenText(schoolClass, plan, view),
     buttons: [
-      ...plan.parts.map((part, index) => [
-        button(texts.partLabel(part, index), { kind: 'planPart', classId, part: index }),
-      ]),
-      ...add,
-      [button(gradeButton(gradeName(schoolClass)), { kind: 'curriculum', classId })],
-      ...(isDraft ? [[button(BUTTONS.usePlan, { kind: 'planUse', classId })]] : []),
-      [back(classId)],
+      ...partRows(classId, plan, 0),
+      ...(plan.parts.length < PLAN_LIMITS.parts.max
+        ? [[button(BUTTONS.addPart, { kind: 'planAdd', classId })]]
+        : []),
+      ...(plan.parts.length === 0
+        ? [[button(BUTTONS.firstPlan, { kind: 'firstPlan', classId, curriculum: 'guess' })]]
+        : []),
+      ...(draft ? [[use, ...(active ? [drop] : [])]] : []),
+      ...(sources.length > 0 ? [sources] : []),
+      // A screen has ten rows at most: what can be taken back is worth more at this moment than the grade.
+      act ? [undoButton(act)] : [grade],
+      [...(plan.parts.length > 0 ? [preview] : []), toTerm, back(classId)],
     ],
   };
 }
 
-/** One part: more or fewer cards, more or less time, something else, or nothing. */
-export function planPartScreen(schoolClass: SchoolClass, plan: WeekPlan, index: number): Screen {
-  const { id: classId } = schoolClass;
-  const part = plan.parts[index];
-  const rung = part && rungById(part.rung);
-  if (!part || !rung) return { text: chooseStrand(null), buttons: [[toPlan(classId)]] };
-  const at = { classId, part: index };
-  const word = rung.kind === 'run' ? 'numbers' : 'cards';
-  const { min: fewest } = PLAN_LIMITS.cards;
-  const { min: quickest, max: slowest } = PLAN_LIMITS.seconds;
-  const cards = (by: number): Button[] => {
-    const value = part.cards + by;
-    if (value < fewest || value > maxCards(rung)) return [];
-    return [button(amountButton(by, word), { kind: 'planCards', ...at, cards: value })];
-  };
-  const seconds = (by: 1 | -1): Button[] => {
-    const value = part.seconds + by;
-    if (value < quickest || value > slowest) return [];
-    return [button(secondsButton(by), { kind: 'planSeconds', ...at, seconds: value })];
-  };
-  return {
-    text: texts.planPartScreen(part, rung, {
-      grade: gradeName(schoolClass),
-      statement: usualSteps(schoolClass).get(rung.id) ?? null,
-      usualIn: usualGrades(schoolClass, rung.id),
+/** A button for each part of a plan; `week` is 0 for the week plan, or the week of the term. */
+export function partRows(classId: string, plan: WeekPlan, week: number): Button[][] {
+  return plan.parts.map((part, index) => [
+    button(partLabel(part, index), {
+      kind: 'planPart',
+      classId,
+      part: packPlace({ week, part: index, slot: 0 }),
     }),
-    buttons: [
-      [...cards(-1), ...cards(1)],
-      [...cards(-5), ...cards(5)],
-      [...seconds(-1), ...seconds(1)],
-      [button(BUTTONS.changeRung, { kind: 'planStrand', ...at, strand: rung.strand })],
-      [button(BUTTONS.removePart, { kind: 'planRemove', ...at, rung: part.rung })],
-      [toPlan(classId)],
-    ].filter((row) => row.length > 0),
-  };
+  ]);
 }
 
-/** The way back to the week plan. */
-export function toPlan(classId: string): Button {
-  return button(BUTTONS.back, { kind: 'plan', classId });
+/** The way back to the plan that a place is in: the week plan, or a week of the term. */
+export function toPlan(classId: string, place: number): Button {
+  const { week } = unpackPlace(place);
+  return week === 0
+    ? button(BUTTONS.back, { kind: 'plan', classId })
+    : button(BUTTONS.back, { kind: 'termWeek', classId, week });
 }

@@ -1,6 +1,6 @@
 import type { SchoolClass } from '../../db/index.ts';
-import { type Rung, rungsOf, type Strand } from '../../drills/index.ts';
-import { BUTTONS, usualButton } from '../texts/buttons.ts';
+import { type Rung, type RungId, rungsOf, type Strand } from '../../drills/index.ts';
+import { BUTTONS, choiceButton, usualButton } from '../texts/buttons.ts';
 import type { Legend } from '../texts/steps.ts';
 import { toPlan } from './plan-screens.ts';
 import { type Button, button } from './screen.ts';
@@ -13,11 +13,15 @@ export interface StepList {
   readonly page: number;
 }
 
-/** What every list of steps is drawn from. */
-export interface Listing {
-  readonly classId: string;
-  /** The place in the plan that a step is chosen for. */
+/** For which place in a plan (see plan-place) a step is chosen, and the steps that stand there now. */
+export interface Choosing {
   readonly part: number;
+  readonly present: readonly RungId[];
+}
+
+/** What every list of steps is drawn from. */
+export interface Listing extends Choosing {
+  readonly classId: string;
   readonly list: StepList;
   /** The class's grade in words; null while none is chosen. */
   readonly grade: string | null;
@@ -36,10 +40,12 @@ export function legendOf({ grade, usual }: Listing, shown: readonly Rung[]): Leg
   return { grade, isSeen: shown.some((rung) => usual.includes(rung)) };
 }
 
-/** Chooses a step; one that is usual is marked. */
-export function stepButton({ classId, part, usual }: Listing, rung: Rung, label: string): Button {
+/** Chooses a step; one that is usual is marked, and the one that is there now is ticked. */
+export function stepButton(listing: Listing, rung: Rung, label: string): Button {
+  const { classId, part, usual, present } = listing;
   const choice = { kind: 'planRung', classId, part, rung: rung.id } as const;
-  return button(usualButton(label, usual.includes(rung)), choice);
+  const marked = usualButton(label, usual.includes(rung));
+  return button(choiceButton(marked, present.includes(rung.id)), choice);
 }
 
 /** Opens another list of steps. */
@@ -58,6 +64,6 @@ export function waysOut(listing: Listing): Button[][] {
       ...(list.of === 'all' ? [] : [to(BUTTONS.allSteps, 'all')]),
       strands,
     ],
-    [toPlan(classId)],
+    [toPlan(classId, part)],
   ];
 }

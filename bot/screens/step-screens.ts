@@ -1,6 +1,15 @@
 import type { SchoolClass } from '../../db/index.ts';
-import { type Rung, rungsOf, STRANDS, type Strand, strandTitle } from '../../drills/index.ts';
-import { BUTTONS, usualButton } from '../texts/buttons.ts';
+import {
+  canMix,
+  type Rung,
+  rungById,
+  rungsOf,
+  STRANDS,
+  type Strand,
+  strandTitle,
+} from '../../drills/index.ts';
+import { unpackPlace } from '../callback/plan-place.ts';
+import { BUTTONS, choiceButton, usualButton } from '../texts/buttons.ts';
 import { gradeName } from '../texts/grades.ts';
 import { chooseStep, chooseStrand, stepLabel } from '../texts/steps.ts';
 import { pageOf } from './pages.ts';
@@ -9,6 +18,7 @@ import { runGroups } from './run-groups.ts';
 import { runGroupScreen, runGroupsScreen } from './run-screens.ts';
 import { button, rows, type Screen } from './screen.ts';
 import {
+  type Choosing,
   type Listing,
   legendOf,
   listButton,
@@ -21,32 +31,46 @@ import {
 /** Steps one page offers at most: what a phone shows without scrolling. */
 export const STEPS_A_PAGE = 10;
 
-/** What a part practises; `part` is the place it has or will have. A strand with usual steps is marked. */
-export function chooseStrandScreen(schoolClass: SchoolClass, part: number): Screen {
+/**
+ * What a part practises, at the place it has or will have. A strand with usual steps is marked, and that of the present step
+ * ticked. For a step to be mixed in, only strands that mix with the part are offered.
+ */
+export function chooseStrandScreen(schoolClass: SchoolClass, choosing: Choosing): Screen {
   const { id: classId } = schoolClass;
-  const strands = STRANDS.map((strand) => {
-    const label = usualButton(strandTitle(strand), usualOf(schoolClass, strand).length > 0);
-    return button(label, { kind: 'planStrand', classId, part, strand });
-  });
+  const { part, present } = choosing;
+  const { slot } = unpackPlace(part);
+  const here = present.flatMap((id) => rungById(id)?.strand ?? []);
+  const first = slot > 0 ? here[0] : undefined;
+  const strands = STRANDS.filter((strand) => first === undefined || canMix(first, strand)).map(
+    (strand) => {
+      const label = usualButton(strandTitle(strand), usualOf(schoolClass, strand).length > 0);
+      const isPresent = here.includes(strand);
+      return button(choiceButton(label, isPresent), { kind: 'planStrand', classId, part, strand });
+    },
+  );
   return {
-    text: chooseStrand(gradeName(schoolClass)),
-    buttons: [...rows(strands, 2), [toPlan(classId)]],
+    text: chooseStrand(gradeName(schoolClass), slot > 0),
+    buttons: [...rows(strands, 2), [toPlan(classId, part)]],
   };
 }
 
 /** Which step of a strand a part practises: those usual in the class's grade first, where there are any. */
-export function firstStepsScreen(schoolClass: SchoolClass, part: number, strand: Strand): Screen {
-  return stepsScreen(schoolClass, part, { strand, of: 'usual', page: 0 });
+export function firstStepsScreen(
+  schoolClass: SchoolClass,
+  choosing: Choosing,
+  strand: Strand,
+): Screen {
+  return stepsScreen(schoolClass, choosing, { strand, of: 'usual', page: 0 });
 }
 
 /**
  * One list of a strand's steps, easier ones first. All the steps of counting are many, so they are found by their group. A list
  * that is not there (any more) shows all steps.
  */
-export function stepsScreen(schoolClass: SchoolClass, part: number, list: StepList): Screen {
+export function stepsScreen(schoolClass: SchoolClass, choosing: Choosing, list: StepList): Screen {
   const usual = usualOf(schoolClass, list.strand);
   const grade = gradeName(schoolClass);
-  const listing = { classId: schoolClass.id, part, list, grade, usual };
+  const listing = { classId: schoolClass.id, ...choosing, list, grade, usual };
   if (list.of === 'usual' && usual.length > 0) return pagedScreen(listing, usual);
   const all = { ...listing, list: { ...list, of: 'all' } };
   if (list.strand !== 'counting') return pagedScreen(all, rungsOf(list.strand));

@@ -5,6 +5,7 @@ export const COMMANDS = [
   { command: 'show', description: 'Clip, pictures or words only' },
   { command: 'class', description: 'Teachers: your class' },
   { command: 'newclass', description: 'Teachers: make a class' },
+  { command: 'undo', description: 'Teachers: take back a change' },
   { command: 'stop', description: 'Stop all messages' },
   { command: 'help', description: 'What this bot does' },
 ] as const;

@@ -7,16 +7,13 @@ import {
   type DrillPart,
   estimateMinutes,
   questionOf,
-  type RungId,
-  rungById,
   runNumbers,
 } from '../../drills/index.ts';
-import { bold, count, dayName, lines, listOf, name, pageRange, type Text } from './words.ts';
-
-/** A rung in plain words. */
-export function rungTitle(rung: RungId): string {
-  return rungById(rung)?.title ?? rung;
-}
+import { adjustedLine } from './adjusted.ts';
+import { pagesOf } from './books.ts';
+import { pagesLines } from './pages-done.ts';
+import { partInList, partTitle } from './part-title.ts';
+import { bold, count, dayName, lines, listOf, name, type Text } from './words.ts';
 
 /** `Wren · Tuesday`, the first line of every evening screen. */
 export function heading(view: EveningView): Text {
@@ -25,14 +22,15 @@ export function heading(view: EveningView): Text {
 
 /** The evening's message as it arrives. */
 export function offer(view: EveningView): Text {
-  const titles = [...new Set(view.drill.parts.map((part) => rungTitle(part.rung)))];
+  const titles = [...new Set(view.drill.parts.map(partInList))];
   const minutes = estimateMinutes({
     parts: view.drill.parts.map((part) => ({ ...part, cards: askedOf(part) })),
   });
   return lines(
     heading(view),
     `About ${count(minutes, 'minute', 'minutes')}: ${listOf(titles)}.`,
-    view.book ? `Then ${name(view.book.title)}, ${pageRange(view.book.from, view.book.to)}.` : null,
+    view.book ? `Then ${pagesOf(view.book.title, view.book)}.` : null,
+    adjustedLine(view.drill.adjusted, name(view.nickname)),
   );
 }
 
@@ -63,16 +61,16 @@ export function partTask(view: EveningView, index: number): Text {
   return lines(
     heading(view),
     last,
-    bold(`Part ${index + 1} of ${view.drill.parts.length}: ${part ? rungTitle(part.rung) : ''}`),
-    part ? task(part) : null,
+    bold(`Part ${index + 1} of ${view.drill.parts.length}: ${part ? partTitle(part) : ''}`),
+    part ? task(part, view.drill.adjusted?.untimed === true) : null,
   );
 }
 
-function task(part: DrillPart): string {
+function task(part: DrillPart, untimed: boolean): string {
   if (part.kind === 'run') {
     return `Count aloud together: start at ${part.start}, ${count(part.length, 'number', 'numbers')} in all. Stop at the first slip.`;
   }
-  const pace = `about ${part.seconds} seconds a card. No rush.`;
+  const pace = untimed ? 'as long as it takes.' : `about ${part.seconds} seconds a card. No rush.`;
   return part.strand === 'words'
     ? `Read each word aloud and show or write the number, ${pace}`
     : `Say each answer aloud, ${pace}`;
@@ -93,7 +91,7 @@ export function marking(view: EveningView, index: number): Text {
   const missed = view.marking?.missed.length ?? 0;
   return lines(
     heading(view),
-    bold(part ? rungTitle(part.rung) : ''),
+    bold(part ? partTitle(part) : ''),
     part?.kind === 'run'
       ? 'Tap the last number that was right.'
       : `Tap the cards that were missed (✗), then Done. Now: ${(part ? askedOf(part) : 0) - missed} of ${part ? askedOf(part) : 0}.`,
@@ -125,9 +123,7 @@ export function askPages(view: EveningView): Text {
   return lines(
     heading(view),
     partResultLine(view, view.drill.parts.length - 1),
-    view.book
-      ? `${name(view.book.title)}, ${pageRange(view.book.from, view.book.to)}. How many pages were done?`
-      : null,
+    view.book ? `${pagesOf(view.book.title, view.book)}. How many pages were done?` : null,
   );
 }
 
@@ -136,7 +132,7 @@ export function result(view: EveningView): Text {
   return lines(
     heading(view),
     ...view.drill.parts.map((_, index) => partResultLine(view, index)),
-    pagesLine(view),
+    ...pagesLines(view),
     'Thank you. That was practice well spent.',
   );
 }
@@ -147,7 +143,7 @@ export function elsewhere(view: EveningView, finished: boolean): Text {
     heading(view),
     finished ? 'Practised with another helper.' : 'Another helper is marking this just now.',
     ...view.drill.parts.map((_, index) => partResultLine(view, index)),
-    finished ? pagesLine(view) : null,
+    ...(finished ? pagesLines(view) : []),
   );
 }
 
@@ -165,7 +161,7 @@ export function partResultLine(view: EveningView, index: number): string | null 
   const part = view.drill.parts[index];
   const scored = view.results[index];
   if (!part || !scored) return null;
-  return `${rungTitle(part.rung)}: ${scored.right} of ${scored.asked}, ${comparison(scored)}`;
+  return `${partTitle(part)}: ${scored.right} of ${scored.asked}, ${comparison(scored)}`;
 }
 
 /** The sentence under every result's picture. */
@@ -187,12 +183,6 @@ function inWords(compared: Comparison): string {
     case 'below':
       return `best so far ${compared.best}`;
   }
-}
-
-function pagesLine(view: EveningView): string | null {
-  if (!view.book || view.pages === null) return null;
-  const done = `${name(view.book.title)}: ${count(view.pages, 'page', 'pages')} done`;
-  return view.pages > view.book.to - view.book.from + 1 ? `${done}, more than asked for` : done;
 }
 
 /** Before a mark is changed. */

@@ -42,29 +42,15 @@ export function joined(slip: OpenSlip, child: FamilyChild | undefined): Text {
   );
 }
 
-/** For a helper who writes instead of tapping. */
-export function familyHelp(children: readonly FamilyChild[]): Text {
-  const names = listOf(children.map((child) => name(child.nickname)));
-  return lines(
-    bold(`You help ${names}.`),
-    ...children.map(
-      (child) =>
-        `${name(child.nickname)}: ${weekdayRange(child.schoolClass.weekdays)} at ${child.eveningTime}`,
-    ),
-    '',
-    '/today · today’s drill again',
-    '/time 18:00 · another time, from the next evening',
-    '/show · clip, pictures or words only, for less data',
-    '/stop · end it, at once',
-  );
-}
-
-/** For somebody we do not know. */
-export function stranger(): Text {
+/** For somebody we do not know. `teachers` says whether anybody may become one, or only who is invited. */
+export function stranger(teachers: 'invite' | 'open' = 'invite'): Text {
   return lines(
     bold('Hello.'),
     'This bot brings a few minutes of mental maths to children of classes that use it.',
-    'Helpers: open the join link from your class teacher, or send me the code on your join slip. Teachers: ask the person who runs this bot for an invitation.',
+    'Helpers: open the join link from your class teacher, or send me the code on your join slip.',
+    teachers === 'open'
+      ? 'Teachers: send /teach to begin.'
+      : 'Teachers: ask the person who runs this bot for an invitation.',
   );
 }
 

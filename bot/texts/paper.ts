@@ -12,6 +12,8 @@ export interface PaperWords {
   /** After the empty box for a score. */
   readonly outOf: (cards: number) => string;
   readonly pagesDone: string;
+  /** Where a child goes on in its workbook. */
+  readonly fromPage: (page: number) => string;
   readonly adult: string;
   /** At the foot of a practice sheet, for the adult. */
   readonly howToMark: string;
@@ -40,6 +42,7 @@ export const PAPER_WORDS: Readonly<Record<Language, PaperWords>> = {
       `Start at ${start}. Count ${step < 0 ? 'back' : 'on'} in ${inSteps(step)}.`,
     outOf: (cards) => `of ${cards}`,
     pagesDone: 'Workbook pages done',
+    fromPage: (page) => `from page ${page}`,
     adult: 'Adult',
     howToMark:
       'The child says each answer aloud. Write how many were right. A score is a snapshot of one evening.',
@@ -59,6 +62,7 @@ export const PAPER_WORDS: Readonly<Record<Language, PaperWords>> = {
       `Begin by ${start}. Tel ${step < 0 ? 'terug' : 'aan'} in ${sizeOf(step) === 1 ? 'ene' : `stappe van ${sizeOf(step)}`}.`,
     outOf: (cards) => `van ${cards}`,
     pagesDone: 'Werkboekbladsye klaar',
+    fromPage: (page) => `vanaf bladsy ${page}`,
     adult: 'Grootmens',
     howToMark:
       'Die kind sê elke antwoord hardop. Skryf hoeveel reg was. ’n Punt wys net hoe een aand gegaan het.',
@@ -78,6 +82,7 @@ export const PAPER_WORDS: Readonly<Record<Language, PaperWords>> = {
       `Empieza en ${start}. Cuenta ${step < 0 ? 'hacia atrás ' : ''}de ${sizeOf(step)} en ${sizeOf(step)}.`,
     outOf: (cards) => `de ${cards}`,
     pagesDone: 'Páginas hechas',
+    fromPage: (page) => `desde la página ${page}`,
     adult: 'Adulto',
     howToMark:
       'El niño dice cada respuesta en voz alta. Anote cuántas acertó. Es solo el resultado de una tarde.',
@@ -97,6 +102,7 @@ export const PAPER_WORDS: Readonly<Record<Language, PaperWords>> = {
       `Fang bei ${start} an. Zähle in ${sizeOf(step)}er-Schritten ${step < 0 ? 'zurück' : 'weiter'}.`,
     outOf: (cards) => `von ${cards}`,
     pagesDone: 'Seiten im Arbeitsheft',
+    fromPage: (page) => `ab Seite ${page}`,
     adult: 'Erwachsene',
     howToMark:
       'Das Kind sagt jede Antwort laut. Schreiben Sie auf, wie viele richtig waren. Das zeigt nur einen Abend.',
@@ -116,6 +122,7 @@ export const PAPER_WORDS: Readonly<Record<Language, PaperWords>> = {
       `Commence à ${start}. Compte ${step < 0 ? 'à rebours ' : ''}de ${sizeOf(step)} en ${sizeOf(step)}.`,
     outOf: (cards) => `sur ${cards}`,
     pagesDone: 'Pages du cahier faites',
+    fromPage: (page) => `à partir de la page ${page}`,
     adult: 'Adulte',
     howToMark:
       'L’enfant dit chaque réponse à voix haute. Notez combien sont justes. Ce n’est que le résultat d’un soir.',

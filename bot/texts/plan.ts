@@ -1,8 +1,7 @@
-import type { SchoolClass } from '../../db/index.ts';
 import {
-  estimateMinutes,
   type Grade,
   NO_SOURCE,
+  PLAN_LIMITS,
   type PlanPart,
   type PlanProblem,
   type Rung,
@@ -10,9 +9,9 @@ import {
   type Statement,
   type WeekPlan,
 } from '../../drills/index.ts';
-import { rungTitle } from './evening.ts';
+import { partTitle, rungTitle } from './part-title.ts';
 import { wholeStepLabel } from './steps.ts';
-import { bold, count, lines, listOf, name, type Text } from './words.ts';
+import { bold, count, lines, listOf, type Text } from './words.ts';
 
 /** How sure we are of a statement. */
 const DOUBT = {
@@ -26,13 +25,14 @@ const SOURCES_SHOWN = 4;
 
 /** One line of a plan: `adding within 10: 10 cards, 3 s each`. */
 export function planLine(part: PlanPart): string {
-  return `${rungTitle(part.rung)}: ${size(part)}`;
+  return `${partTitle(part)}: ${size(part)}`;
 }
 
 /** A part on a button, short enough for a phone; its size stands in the text above: `1. count in tens to 100`. */
-export function partLabel({ rung }: PlanPart, index: number): string {
+export function partLabel({ rung, also = [] }: PlanPart, index: number): string {
   const known = rungById(rung);
-  return `${index + 1}. ${known ? wholeStepLabel(known) : rungTitle(rung)}`;
+  const label = known ? wholeStepLabel(known) : rungTitle(rung);
+  return `${index + 1}. ${label}${also.length > 0 ? ` and ${also.length} more` : ''}`;
 }
 
 function size({ rung, cards, seconds }: PlanPart): string {
@@ -41,16 +41,9 @@ function size({ rung, cards, seconds }: PlanPart): string {
   return `${amount}, ${seconds} s each`;
 }
 
-/** The week plan, or the changes to it. */
-export function planScreen(schoolClass: SchoolClass, plan: WeekPlan, isDraft: boolean): Text {
-  return lines(
-    bold(`${name(schoolClass.title)}: week plan`),
-    ...plan.parts.map((part, index) => `${index + 1}. ${planLine(part)}`),
-    plan.parts.length === 0
-      ? 'Nothing yet. Add a part.'
-      : `About ${count(estimateMinutes(plan), 'minute', 'minutes')} an evening.`,
-    isDraft ? bold('Changed, not in use yet.') : null,
-  );
+/** The parts of a plan, a line each. */
+export function partLines(plan: WeekPlan): string[] {
+  return plan.parts.map((part, index) => `${index + 1}. ${planLine(part)}`);
 }
 
 /** What a class's curriculum says of a step. `grade` is the class's in words and null while none is chosen. */
@@ -70,6 +63,45 @@ export function planPartScreen(part: PlanPart, rung: Rung, basis: Basis): Text {
     ...basisLines(basis, rung),
   );
 }
+
+/** A part that mixes steps: what each of them is. */
+export function mixedPartScreen(part: PlanPart, bases: readonly MixedBasis[]): Text {
+  return lines(
+    bold(planLine(part)),
+    'Their cards come shuffled, about as many of each.',
+    ...bases.map(({ title, basis }) => `• ${title}${usualWords(basis)}`),
+  );
+}
+
+/** One step of a mixed part, and what the class's curriculum says of it. */
+export interface MixedBasis {
+  readonly title: string;
+  readonly basis: Basis;
+}
+
+function usualWords({ grade, statement }: Basis): string {
+  if (grade === null) return '';
+  return statement ? `, usual in ${grade}` : `, not marked usual in ${grade}`;
+}
+
+/** A step that another part of the plan has already; `part` counts from 0. */
+export function alreadyInPlan(part: number): string {
+  return `Part ${part + 1} practises that already. Choose something else.`;
+}
+
+/** Parts that would be too many once a mixed one is taken apart. */
+export function noRoomApart(parts: number): string {
+  const { max } = PLAN_LIMITS.parts;
+  return `Apart that makes ${parts} parts, and ${max} are the most. Remove another part first.`;
+}
+
+/** Why a whole plan cannot be taken from somewhere. */
+export const NO_SOURCE_PLAN = {
+  last: 'No plan was in use last week.',
+  digest: 'The digest proposes no change of this plan yet.',
+  term: 'The term has no plan for the next evening.',
+  same: 'That is the plan in use already.',
+} as const;
 
 function basisLines({ grade, statement, usualIn }: Basis, rung: Rung): string[] {
   if (grade === null) return sourceLines(rung);
@@ -117,6 +149,10 @@ export function planProblem(problem: PlanProblem): string {
       return `${at}: ${problem.value} seconds; from ${problem.min} to ${problem.max} fit.`;
     case 'same_rung_twice':
       return `${at} practises the same as another part. Choose something else.`;
+    case 'too_many_mixed':
+      return `${at} mixes ${problem.value} steps; at most ${problem.max} fit. Take one out.`;
+    case 'cannot_mix':
+      return `${at}: these steps ask for different things and cannot be shuffled. Keep them apart.`;
     case 'unknown_rung':
       return `${at} practises something this version does not know. Choose again.`;
   }

@@ -11,6 +11,11 @@ export function paperName(paper: PaperSize): string {
   return PAPER_NAMES[paper];
 }
 
+/** A button that prints at once: `Print A4`. */
+export function printButton(paper: PaperSize): string {
+  return `Print ${paperName(paper)}`;
+}
+
 /** What can be printed. `missing` is how many children have no helper, `offline` how many get no messages. */
 export function printScreen(
   schoolClass: SchoolClass,

@@ -1,9 +1,5 @@
-import {
-  type IssuedSlip,
-  type ListedChild,
-  MAX_CHILDREN,
-  type SchoolClass,
-} from '../../db/index.ts';
+import { type IssuedSlip, MAX_CHILDREN } from '../../db/index.ts';
+import { maybeFullName } from '../input/full-name.ts';
 import { NICKNAME_LENGTH } from '../input/nickname.ts';
 import type { RosterProblem } from '../input/roster.ts';
 import { BUTTONS } from './buttons.ts';
@@ -11,40 +7,27 @@ import { quote } from './quote.ts';
 import { ask } from './teacher.ts';
 import { bold, count, lines, name, type Text } from './words.ts';
 
-/** The roster with who has joined. */
-export function childList(schoolClass: SchoolClass, children: readonly ListedChild[]): Text {
-  const joined = children.filter((child) => child.helpers > 0).length;
-  return lines(
-    bold(`${name(schoolClass.title)}: ${joined} of ${children.length} have a helper`),
-    ...children.map((child) => `${child.number}. ${name(child.nickname)}${helperState(child)}`),
-    children.length === 0 ? 'No children yet.' : null,
-  );
-}
-
-function helperState(child: ListedChild): string {
-  if (child.helpers === 0) return child.left ? ': its helper has left' : ': not joined yet';
-  return child.reachable === 0 ? ': messages no longer arrive' : '';
-}
-
 /** What is wrong with a pasted roster. Nothing has been stored. */
 export function rosterProblems(problems: readonly RosterProblem[]): Text {
   const shown = problems.slice(0, 8);
   return lines(
     bold('Nothing was added yet. Please mend this and send the whole list again:'),
-    ...shown.map(rosterProblem),
+    ...shown.map((problem) => rosterProblem(problem)),
     problems.length > shown.length ? `and ${problems.length - shown.length} more` : null,
   );
 }
 
-function rosterProblem(problem: RosterProblem): string {
+/** One problem with its place: a line of a message, or a row of a spreadsheet. */
+export function rosterProblem(problem: RosterProblem, place: 'Line' | 'Row' = 'Line'): string {
+  const at = place.toLowerCase();
   const value = quote(problem.value, 20);
   switch (problem.kind) {
     case 'long':
-      return `Line ${problem.line}: ${value} has ${problem.length} characters, at most ${NICKNAME_LENGTH}. Shorten it.`;
+      return `${place} ${problem.line}: ${value} has ${problem.length} characters, at most ${NICKNAME_LENGTH}. Shorten it.`;
     case 'twice':
-      return `Line ${problem.line}: ${value} is also on line ${problem.firstLine}. Add a letter to one of them.`;
+      return `${place} ${problem.line}: ${value} is also on ${at} ${problem.firstLine}. Add a letter to one of them.`;
     case 'present':
-      return `Line ${problem.line}: ${value} is in the class already. Leave it out or add a letter.`;
+      return `${place} ${problem.line}: ${value} is in the class already. Leave it out or add a letter.`;
   }
 }
 
@@ -84,14 +67,18 @@ export function askToMakeLinks(children: number): Text {
   );
 }
 
-/** Which child is the new link for? */
-export function askWhichChild(): Text {
-  return lines('For which child? Links given out before for this child stop working.');
+/** After a roster is stored. */
+export function rosterAdded(nicknames: readonly string[]): Text {
+  return lines(childrenAdded(nicknames.length), fullNameCaution(nicknames));
 }
 
-/** After a roster is stored. */
-export function rosterAdded(added: number): Text {
-  return lines(childrenAdded(added));
+/** A caution when some nicknames may hold a surname; null when none does. */
+export function fullNameCaution(nicknames: readonly string[]): string | null {
+  const [first, ...others] = nicknames.filter(maybeFullName);
+  if (first === undefined) return null;
+  const which =
+    others.length === 0 ? quote(first, 30) : `${quote(first, 30)} and ${others.length} more`;
+  return `More than one word: ${which}. Nicknames only, please, no surnames.`;
 }
 
 /** After a roster is stored whose links did not all get through. */

@@ -17,9 +17,13 @@ const STEP_WORDS: Readonly<Record<number, string>> = {
   10: 'tens',
 };
 
-/** Choosing what a part practises. `grade` is the class's, in words. */
-export function chooseStrand(grade: string | null): Text {
-  return lines(bold('What shall be practised?'), grade && hasUsual(grade));
+/** Choosing what a part practises, or what is mixed into it. `grade` is the class's, in words. */
+export function chooseStrand(grade: string | null, isMixed = false): Text {
+  return lines(
+    bold(isMixed ? 'What shall be mixed in?' : 'What shall be practised?'),
+    isMixed ? 'Only what asks for the same kind of answer can be shuffled together.' : null,
+    grade && hasUsual(grade),
+  );
 }
 
 /** Choosing the step of a strand, on one of several pages. */

@@ -16,6 +16,7 @@ const SHORT_DATE = new Intl.DateTimeFormat(LANGUAGE, {
   day: 'numeric',
   month: 'short',
 });
+const DAY_AND_MONTH = new Intl.DateTimeFormat(LANGUAGE, { ...UTC, day: 'numeric', month: 'short' });
 const RIGHT_TO_LEFT =
   /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc\u{10800}-\u{10fff}\u{1e800}-\u{1efff}]/u;
 
@@ -68,6 +69,11 @@ export function dayName(day: SchoolDay): string {
 /** A short date: `Tue 15 Sept`. */
 export function shortDate(day: SchoolDay): string {
   return SHORT_DATE.format(midnight(day));
+}
+
+/** A date without its weekday, where there is little room: `15 Sept`. */
+export function dayAndMonth(day: SchoolDay): string {
+  return DAY_AND_MONTH.format(midnight(day));
 }
 
 /**

@@ -2,8 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { ACTIONS, type Action, RETIRED_TAGS } from '../../../bot/callback/actions.ts';
 import { MAX_BYTES, pack, unpack } from '../../../bot/callback/codec.ts';
+import { packPlace } from '../../../bot/callback/plan-place.ts';
 import { runGroups } from '../../../bot/screens/run-groups.ts';
-import { PLAN_LIMITS, PROFILES, RUNGS, STRANDS } from '../../../drills/index.ts';
+import { PLAN_LIMITS, PROFILES, RUNGS, STRANDS, TERM_WEEKS } from '../../../drills/index.ts';
 import { anyAction } from '../support/any-action.ts';
 
 const evening = '019a0000-0000-7000-8000-000000000001';
@@ -33,7 +34,7 @@ describe('a button', () => {
   });
 
   it('has room for the longest values there are', () => {
-    const at = { classId, part: PLAN_LIMITS.parts.max };
+    const at = { classId, part: packPlace({ week: TERM_WEEKS.max, part: 5, slot: 2 }) };
     const counting = { strand: 'counting', page: 9999 };
     const longest: Action[] = [
       { kind: 'agree', code: 'A'.repeat(22) },
@@ -42,9 +43,17 @@ describe('a button', () => {
       { kind: 'pages', evening, pages: 9999 },
       { kind: 'childLink', classId, number: 9999, slips: '123456789' },
       { kind: 'makeLinks', classId, slips: '123456789' },
+      { kind: 'moveChildTo', classId, number: 9999, to: classId },
+      { kind: 'fileColumn', classId, column: 39, heading: 1 },
+      { kind: 'fileAdd', classId, stamp: 'A'.repeat(12) },
       { kind: 'removeBreak', classId, index: 9999, first: '2026-10-12' },
+      { kind: 'bookPace', classId, book: evening, pages: 9999 },
+      { kind: 'moveBook', classId, book: evening, to: 9999 },
       { kind: 'planCards', ...at, cards: PLAN_LIMITS.cards.max },
       { kind: 'planSeconds', ...at, seconds: PLAN_LIMITS.seconds.max },
+      ...RUNGS.map(({ id }) => ({ kind: 'planTakeOut', ...at, rung: id }) as const),
+      { kind: 'termMake', classId, weeks: 20, share: 3, from: '2026-09-14', was: 'a'.repeat(12) },
+      { kind: 'preview', classId, at: 'a'.repeat(32) },
       ...RUNGS.map(({ id }) => ({ kind: 'planRung', ...at, rung: id }) as const),
       ...STRANDS.map((strand) => ({ kind: 'planStrand', ...at, strand }) as const),
       ...runGroups().map(({ id }) => ({ kind: 'planSteps', ...at, ...counting, of: id }) as const),

@@ -1,14 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { unpack } from '../../../bot/callback/codec.ts';
+import { breaksScreen } from '../../../bot/screens/break-screens.ts';
 import * as screens from '../../../bot/screens/class-screens.ts';
 import { rows, type Screen } from '../../../bot/screens/screen.ts';
+import { classesScreen } from '../../../bot/screens/teacher-screens.ts';
+import { BUTTONS } from '../../../bot/texts/buttons.ts';
 import { storedDay } from '../../../db/index.ts';
-import { kingfisher, listed } from '../support/kingfisher.ts';
+import { kingfisher } from '../support/kingfisher.ts';
 
 const actionsOf = ({ buttons }: Screen) => buttons.flat().map(({ data }) => unpack(data));
 const kindsOf = (screen: Screen) => actionsOf(screen).map((action) => action?.kind);
 const labelsOf = ({ buttons }: Screen) => buttons.flat().map(({ label }) => label);
-const book = { id: 'b', title: 'Pebble Path', firstPage: 1, lastPage: 48, pagesADay: 2 };
 
 it('rows are as wide as asked for, and the last one holds the rest', () => {
   expect(rows(['a', 'b', 'c'], 2)).toEqual([['a', 'b'], ['c']]);
@@ -21,25 +23,25 @@ describe('a class’s home', () => {
     expect(kindsOf(screens.homeScreen(home))).toEqual([
       'plan',
       'children',
-      'book',
+      'classNow',
+      'books',
       'breaks',
       'times',
-      'digestNow',
+      'greeting',
       'print',
+      'teachers',
     ]);
   });
 
   it.each<[string, Screen]>([
     ['times', screens.timesScreen(kingfisher)],
-    ['children', screens.childrenScreen(kingfisher, [])],
-    ['breaks', screens.breaksScreen(kingfisher, [])],
-    ['book', screens.bookScreen(kingfisher, null)],
+    ['breaks', breaksScreen(kingfisher, [])],
   ])('can be come back to from %s by the last button', (_, screen) => {
     expect(actionsOf(screen).at(-1)).toEqual({ kind: 'openClass', classId: kingfisher.id });
   });
 
   it('is chosen by the class’s title', () => {
-    expect(labelsOf(screens.chooseClassScreen([kingfisher]))).toEqual(['Kingfisher class']);
+    expect(labelsOf(classesScreen([kingfisher]))).toEqual(['Kingfisher class', BUTTONS.newClass]);
   });
 });
 
@@ -66,50 +68,12 @@ describe('days and times', () => {
   });
 });
 
-describe('the children', () => {
-  it('get links only when there are any', () => {
-    expect(kindsOf(screens.childrenScreen(kingfisher, []))).toEqual(['askFor', 'openClass']);
-    expect(kindsOf(screens.childrenScreen(kingfisher, [listed(1, 'Wren')]))).toEqual([
-      'askFor',
-      'askLinks',
-      'pickChild',
-      'openClass',
-    ]);
-  });
-
-  it('are picked by number and nickname', () => {
-    const children = [listed(1, 'Wren'), listed(4, 'שרה')];
-    const screen = screens.pickChildScreen(kingfisher.id, children, 7);
-    expect(labelsOf(screen)).toEqual(['1. Wren', '4. \u2068שרה\u2069', 'Back']);
-    expect(actionsOf(screen)[1]).toEqual({
-      kind: 'childLink',
-      classId: kingfisher.id,
-      number: 4,
-      slips: '7',
-    });
-  });
-
-  it('without a helper get links only after a warning, by a button that says when it was shown', () => {
-    const screen = screens.makeLinksScreen(kingfisher.id, 3, 12);
-    expect(screen.text.text).toContain('3 children have no helper');
-    expect(screen.text.text).toContain('Links given out before for these children stop working.');
-    expect(actionsOf(screen)).toEqual([
-      { kind: 'makeLinks', classId: kingfisher.id, slips: '12' },
-      { kind: 'children', classId: kingfisher.id },
-    ]);
-  });
-
-  it('who all have a helper need no links, and none can be made', () => {
-    expect(kindsOf(screens.makeLinksScreen(kingfisher.id, 0, 12))).toEqual(['children']);
-  });
-});
-
 describe('the breaks', () => {
   const first = storedDay('2026-10-12');
   const last = storedDay('2026-10-16');
 
   it('are removed by a tap that says which one it means', () => {
-    const screen = screens.breaksScreen(kingfisher, [{ id: 'x', title: 'Half term', first, last }]);
+    const screen = breaksScreen(kingfisher, [{ id: 'x', title: 'Half term', first, last }]);
     expect(labelsOf(screen)[0]).toMatch(/^✗ Half term, Mon,? 12 Oct$/);
     expect(actionsOf(screen)[0]).toEqual({
       kind: 'removeBreak',
@@ -121,16 +85,7 @@ describe('the breaks', () => {
 
   it('have short buttons, however long their titles are', () => {
     const title = 'Half term '.repeat(400);
-    const screen = screens.breaksScreen(kingfisher, [{ id: 'x', title, first, last }]);
+    const screen = breaksScreen(kingfisher, [{ id: 'x', title, first, last }]);
     expect(labelsOf(screen)[0]?.length).toBeLessThan(60);
   });
-});
-
-it('a workbook can be put away only when there is one', () => {
-  expect(kindsOf(screens.bookScreen(kingfisher, null))).toEqual(['askFor', 'openClass']);
-  expect(kindsOf(screens.bookScreen(kingfisher, book))).toEqual([
-    'askFor',
-    'retireBook',
-    'openClass',
-  ]);
 });

@@ -159,9 +159,11 @@ describe('pictures', () => {
 describe('asking for pages', () => {
   it.each([
     [14, 15, ['None', '1', '2', '3', '4']],
-    [48, 48, ['None', '1', '2', '3']],
-  ])('of pages %d to %d goes from none to two more than asked for', (from, to, labels) => {
-    const book = { title: 'Pebble Path', from, to };
+    [14, 14, ['None', '1', '2', '3']],
+    [46, 47, ['None', '1', '2', '3']],
+    [48, 48, ['None', '1']],
+  ])('of pages %d to %d goes from none to two more, but not past the book', (from, to, labels) => {
+    const book = { title: 'Pebble Path', from, to, last: 48, next: null };
     const screen = pagesScreen(finished({ book, pages: null }));
     expect(labelsOf(screen).flat()).toEqual(labels);
     const pages = actionsOf(screen).map((action) => action?.kind === 'pages' && action.pages);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { unpack } from '../../../bot/callback/codec.ts';
+import { planPartScreen } from '../../../bot/screens/plan-part-screen.ts';
 import * as screens from '../../../bot/screens/plan-screens.ts';
 import type { Screen } from '../../../bot/screens/screen.ts';
 import type { SchoolClass } from '../../../db/index.ts';
@@ -21,19 +22,98 @@ const kindsOf = (screen: Screen) => actionsOf(screen).map((action) => action?.ki
 const labelsOf = ({ buttons }: Screen) => buttons.flat().map(({ label }) => label);
 const parts: PlanPart[] = RUNGS.map(({ id, cards, seconds }) => ({ rung: id, cards, seconds }));
 
+const view = (rest: Partial<screens.PlanView> = {}): screens.PlanView => ({
+  schoolClass: kingfisher,
+  plan: { parts: parts.slice(0, 2) },
+  draft: null,
+  active: 'teacher',
+  term: null,
+  book: null,
+  ...rest,
+});
+const FULL = { parts: parts.slice(0, PLAN_LIMITS.parts.max) };
+const textOf = (rest: Partial<screens.PlanView>) => screens.planScreen(view(rest)).text.text;
+
 describe('the week plan', () => {
-  it('has a button for each part, and can be used only when it is changed', () => {
-    const plan = { parts: parts.slice(0, 2) };
-    const kinds = ['planPart', 'planPart', 'planAdd', 'curriculum', 'openClass'];
-    expect(kindsOf(screens.planScreen(kingfisher, plan, false))).toEqual(kinds);
-    expect(kindsOf(screens.planScreen(kingfisher, plan, true))).toEqual(
-      kinds.toSpliced(4, 0, 'planUse'),
-    );
+  it('has a button for each part, and can be used or dropped only when it is changed', () => {
+    const kinds = ['planPart', 'planPart', 'planAdd', 'planSource', 'planSource', 'curriculum'];
+    const ways = ['preview', 'term', 'openClass'];
+    expect(kindsOf(screens.planScreen(view()))).toEqual([...kinds, ...ways]);
+    expect(kindsOf(screens.planScreen(view({ draft: 'teacher' })))).toEqual([
+      ...kinds.toSpliced(3, 0, 'planUse', 'planDrop'),
+      ...ways,
+    ]);
   });
 
-  it('takes no seventh part', () => {
-    const plan = { parts: parts.slice(0, PLAN_LIMITS.parts.max) };
-    expect(kindsOf(screens.planScreen(kingfisher, plan, false))).not.toContain('planAdd');
+  it('offers the term’s plan only while there is a term, and last week’s only once one was in use', () => {
+    const term = { week: 2, of: 10 };
+    const all = ['As last week', 'As proposed', 'As in the term'];
+    const offered = (rest: Partial<screens.PlanView>) =>
+      labelsOf(screens.planScreen(view(rest))).filter((label) => label.startsWith('As '));
+    expect(offered({ term })).toEqual(all);
+    expect(offered({})).toEqual(all.slice(0, 2));
+    expect(offered({ active: null, draft: 'teacher' })).toEqual([]);
+  });
+
+  it('takes no seventh part, and says why', () => {
+    expect(kindsOf(screens.planScreen(view({ plan: FULL })))).not.toContain('planAdd');
+    expect(textOf({ plan: FULL })).toContain('6 parts are the most: remove one to add another.');
+    expect(textOf({})).not.toContain('are the most');
+  });
+
+  it('is under ten lines and ten rows at its fullest', () => {
+    for (const draft of [null, 'teacher', 'scheme'] as const) {
+      for (const act of [null, kingfisher.id]) {
+        const screen = screens.planScreen(
+          view({
+            plan: FULL,
+            draft,
+            act,
+            active: 'scheme',
+            term: { week: 3, of: 10 },
+            book: { title: 'Pebble Path', pagesADay: 2 },
+          }),
+        );
+        expect(screen.text.text.split('\n').length).toBeLessThan(10);
+        expect(screen.buttons.length).toBeLessThanOrEqual(10);
+        expect(kindsOf(screen)).toContain(act ? 'undo' : 'curriculum');
+      }
+    }
+  });
+
+  it('without parts can be neither previewed nor is there anything to drop', () => {
+    const kinds = kindsOf(screens.planScreen(view({ plan: { parts: [] }, active: null })));
+    expect(kinds).toEqual(['planAdd', 'firstPlan', 'curriculum', 'term', 'openClass']);
+  });
+});
+
+describe('where the plan comes from', () => {
+  const term = { week: 3, of: 10 };
+
+  it('is said of the plan in use', () => {
+    expect(textOf({})).toContain('In use.');
+    expect(textOf({ active: 'proposal' })).toContain('In use, as the digest proposed.');
+    expect(textOf({ active: 'scheme', term })).toContain('from the term: week 3 of 10.');
+    expect(textOf({ term })).toContain('In use this week instead of the term’s week 3 of 10.');
+    expect(textOf({ term: { ...term, week: null } })).toContain('until the term begins');
+  });
+
+  it('is said of changes that are not in use yet', () => {
+    expect(textOf({ draft: 'teacher' })).toContain('Changed, not in use yet.');
+    expect(textOf({ draft: 'proposal' })).toContain('As the digest proposes, not in use yet.');
+    expect(textOf({ draft: 'scheme', term })).toContain('As in the term, not in use yet.');
+  });
+
+  it('is the last week of a term that is over', () => {
+    const over = { active: 'scheme', term: { week: 11, of: 10 } } as const;
+    expect(textOf(over)).toContain('The term is over; its last plan stays.');
+  });
+
+  it('stands beside the pages of the workbook', () => {
+    const book = { title: 'Pebble Path', pagesADay: 2 };
+    expect(textOf({ book })).toMatch(
+      /About \d+ minutes? an evening, then 2 pages of Pebble Path\./,
+    );
   });
 });
 
@@ -46,7 +126,7 @@ describe('a part of the plan', () => {
 
   it('never offers a step to a size the plan would refuse', () => {
     for (const part of sizes.filter((each) => checkPlan({ parts: [each] }).length === 0)) {
-      for (const action of actionsOf(screens.planPartScreen(kingfisher, { parts: [part] }, 0))) {
+      for (const action of actionsOf(planPartScreen(kingfisher, { parts: [part] }, 0))) {
         const next =
           action?.kind === 'planCards'
             ? { ...part, cards: action.cards }
@@ -60,7 +140,7 @@ describe('a part of the plan', () => {
 
   it('says what a step does', () => {
     const part: PlanPart = { rung: 'bonds.to10', cards: 10, seconds: 3 };
-    expect(labelsOf(screens.planPartScreen(kingfisher, { parts: [part] }, 0))).toEqual([
+    expect(labelsOf(planPartScreen(kingfisher, { parts: [part] }, 0))).toEqual([
       '− 1 (cards)',
       '+ 1 (cards)',
       '− 5 (cards)',
@@ -68,13 +148,39 @@ describe('a part of the plan', () => {
       '− 1 second',
       '+ 1 second',
       'Practise something else',
+      'Mix in another step',
       'Remove this part',
       'Back',
     ]);
   });
 
+  it('that is mixed can be taken apart, and takes a third step but no fourth', () => {
+    const two: PlanPart = { rung: 'doubles.to10', also: ['halves.to10'], cards: 6, seconds: 3 };
+    const three: PlanPart = { ...two, also: ['halves.to10', 'bonds.to10'] };
+    const shown = (part: PlanPart) => labelsOf(planPartScreen(kingfisher, { parts: [part] }, 0));
+    expect(shown(two)).toContain('Mix in another step');
+    expect(shown(two)).toContain('✗ halves of even numbers to 10');
+    expect(shown(three)).not.toContain('Mix in another step');
+    expect(shown(three)).toContain('Keep them apart');
+    expect(planPartScreen(kingfisher, { parts: [three] }, 0).buttons.length).toBeLessThan(10);
+  });
+
+  it('that counts mixes with nothing', () => {
+    const plan = { parts: [{ rung: 'counting.fives', cards: 5, seconds: 3 } as const] };
+    expect(labelsOf(planPartScreen(kingfisher, plan, 0))).not.toContain('Mix in another step');
+  });
+
+  it('of a week of the term leads back to that week, and its buttons stay in it', () => {
+    const plan = { parts: [{ rung: 'bonds.to10', cards: 10, seconds: 3 } as const] };
+    const actions = actionsOf(planPartScreen(kingfisher, plan, 1200));
+    expect(actions.at(-1)).toEqual({ kind: 'termWeek', classId: kingfisher.id, week: 12 });
+    for (const action of actions.slice(0, -1)) {
+      expect(action && 'part' in action && Math.floor(action.part / 100)).toBe(12);
+    }
+  });
+
   it('that is gone leads back to the plan', () => {
-    expect(kindsOf(screens.planPartScreen(kingfisher, { parts: [] }, 2))).toEqual(['plan']);
+    expect(kindsOf(planPartScreen(kingfisher, { parts: [] }, 2))).toEqual(['plan']);
   });
 });
 
@@ -82,7 +188,7 @@ describe('where a step is asked for', () => {
   const inGrade = (curriculum: ProfileId, grade: string) => ({ ...kingfisher, curriculum, grade });
   const saidOf = (schoolClass: SchoolClass, rung: RungId) => {
     const plan = { parts: [{ rung, cards: 5, seconds: 3 }] };
-    return screens.planPartScreen(schoolClass, plan, 0).text.text.split('\n').slice(2);
+    return planPartScreen(schoolClass, plan, 0).text.text.split('\n').slice(2);
   };
 
   it('is said by the class’s curriculum where the step is usual in its grade', () => {
@@ -129,7 +235,7 @@ describe('where a step is asked for', () => {
 
 it('a part’s button is short, however long its step’s title is', () => {
   for (const part of parts) {
-    const [label] = labelsOf(screens.planScreen(kingfisher, { parts: [part] }, false));
+    const [label] = labelsOf(screens.planScreen(view({ plan: { parts: [part] } })));
     expect([...(label ?? '')].length).toBeLessThanOrEqual(45);
   }
 });

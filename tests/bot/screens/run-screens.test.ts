@@ -9,7 +9,7 @@ import { kingfisher } from '../support/kingfisher.ts';
 const year2: SchoolClass = { ...kingfisher, curriculum: 'england', grade: '2' };
 const labelsOf = ({ buttons }: Screen) => buttons.flat().map(({ label }) => label);
 const allOf = (schoolClass: SchoolClass, strand: Strand, of = 'all') =>
-  stepsScreen(schoolClass, 1, { strand, of, page: 0 });
+  stepsScreen(schoolClass, { part: 1, present: [] }, { strand, of, page: 0 });
 
 describe('a kind of counting', () => {
   it('has a row for each limit, on before back', () => {

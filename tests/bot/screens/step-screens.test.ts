@@ -8,6 +8,8 @@ import { PROFILES, rungsOf, STRANDS, type Strand, usualRungs } from '../../../dr
 import { kingfisher } from '../support/kingfisher.ts';
 
 const classId = kingfisher.id;
+/** The second part of the week plan, which is not there yet. */
+const AT = { part: 1, present: [] } as const;
 const year2: SchoolClass = { ...kingfisher, curriculum: 'england', grade: '2' };
 const CLASSES: readonly SchoolClass[] = PROFILES.flatMap(({ id, grades }) =>
   [null, ...grades.map((grade) => grade.id)].map((grade) => ({
@@ -29,7 +31,7 @@ const marked = (screen: Screen) =>
 const usualIds = ({ curriculum, grade }: SchoolClass, strand: Strand) =>
   grade === null ? [] : usualRungs(curriculum, grade, strand).map(({ rung }) => rung);
 const firstOf = (schoolClass: SchoolClass, strand: Strand) =>
-  screens.firstStepsScreen(schoolClass, 1, strand);
+  screens.firstStepsScreen(schoolClass, AT, strand);
 
 /** Every list of a strand's steps that can be reached by its own buttons. */
 function listsFrom(schoolClass: SchoolClass, strand: Strand): Screen[] {
@@ -41,7 +43,7 @@ function listsFrom(schoolClass: SchoolClass, strand: Strand): Screen[] {
       const action: Action | null = unpack(data);
       if (action?.kind !== 'planSteps') continue;
       const { of, page } = action;
-      const next = screens.stepsScreen(schoolClass, 1, { strand, of, page });
+      const next = screens.stepsScreen(schoolClass, AT, { strand, of, page });
       if (!seen.has(String(next.text) + JSON.stringify(next.buttons))) open.push(next);
     }
   }
@@ -50,22 +52,62 @@ function listsFrom(schoolClass: SchoolClass, strand: Strand): Screen[] {
 
 describe('choosing what is practised', () => {
   it('offers every strand and the way back', () => {
-    expect(actionsOf(screens.chooseStrandScreen(kingfisher, 1))).toEqual([
+    expect(actionsOf(screens.chooseStrandScreen(kingfisher, AT))).toEqual([
       ...STRANDS.map((strand) => ({ kind: 'planStrand', classId, part: 1, strand })),
       { kind: 'plan', classId },
     ]);
   });
 
   it('marks the strands with usual steps by a sign, and says what it means', () => {
-    const screen = screens.chooseStrandScreen(year2, 1);
+    const screen = screens.chooseStrandScreen(year2, AT);
     const without = labelsOf(screen).filter((label) => !label.startsWith('● '));
     expect(without).toEqual(['doubles', 'halves', 'Back']);
     expect(screen.text.text).toContain('● has steps usual in Year 2, England');
   });
 
   it('marks nothing while no grade is chosen', () => {
-    const screen = screens.chooseStrandScreen(kingfisher, 1);
+    const screen = screens.chooseStrandScreen(kingfisher, AT);
     expect(`${labelsOf(screen)} ${screen.text}`).not.toContain('●');
+  });
+});
+
+describe('choosing another step for a part', () => {
+  const here = { part: 1, present: ['bonds.to10'] } as const;
+
+  it('ticks the strand and the step that are there now, and nothing else', () => {
+    const strands = labelsOf(screens.chooseStrandScreen(year2, here));
+    expect(strands.filter((label) => label.startsWith('✓ '))).toEqual(['✓ ● number bonds']);
+    const steps = labelsOf(screens.firstStepsScreen(year2, here, 'bonds'));
+    expect(steps.filter((label) => label.startsWith('✓ '))).toEqual(['✓ ● adding within 10']);
+    const others = labelsOf(screens.firstStepsScreen(year2, here, 'clock'));
+    expect(others.filter((label) => label.includes('✓'))).toEqual([]);
+  });
+
+  it('offers only strands that mix for a step to be mixed in', () => {
+    const mixing = screens.chooseStrandScreen(kingfisher, { ...here, part: 11 });
+    expect(mixing.text.text).toContain('What shall be mixed in?');
+    expect(labelsOf(mixing)).toEqual([
+      '✓ number bonds',
+      'take away',
+      'doubles',
+      'halves',
+      'times tables',
+      'Back',
+    ]);
+    const clocks = screens.chooseStrandScreen(kingfisher, { part: 11, present: ['clock.half'] });
+    expect(labelsOf(clocks)).toEqual(['✓ clock', 'Back']);
+  });
+
+  it('leads back to the week of the term that the part is in', () => {
+    const inWeek = { part: 302, present: [] } as const;
+    expect(actionsOf(screens.chooseStrandScreen(kingfisher, inWeek)).at(-1)).toEqual({
+      kind: 'termWeek',
+      classId,
+      week: 3,
+    });
+    expect(actionsOf(screens.firstStepsScreen(kingfisher, inWeek, 'clock')).at(-1)).toMatchObject({
+      kind: 'termWeek',
+    });
   });
 });
 
@@ -165,7 +207,7 @@ describe('the lists of a strand', () => {
 describe('a long list', () => {
   const grade2: SchoolClass = { ...kingfisher, curriculum: 'caps', grade: '2' };
   const page = (at: number) =>
-    screens.stepsScreen(grade2, 1, { strand: 'counting', of: 'usual', page: at });
+    screens.stepsScreen(grade2, AT, { strand: 'counting', of: 'usual', page: at });
 
   it('is turned page by page, easier steps first, each step once', () => {
     const usual = usualIds(grade2, 'counting');

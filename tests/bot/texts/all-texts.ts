@@ -1,14 +1,9 @@
-import { usualGrades, usualSteps } from '../../../bot/screens/usual-steps.ts';
 import * as buttons from '../../../bot/texts/buttons.ts';
-import * as digests from '../../../bot/texts/digest.ts';
-import * as digestAdvice from '../../../bot/texts/digest-advice.ts';
-import * as digestTables from '../../../bot/texts/digest-table.ts';
 import * as errors from '../../../bot/texts/errors.ts';
 import * as evenings from '../../../bot/texts/evening.ts';
 import * as families from '../../../bot/texts/family.ts';
 import * as general from '../../../bot/texts/general.ts';
 import * as grades from '../../../bot/texts/grades.ts';
-import * as plans from '../../../bot/texts/plan.ts';
 import * as prints from '../../../bot/texts/print.ts';
 import * as rosters from '../../../bot/texts/roster.ts';
 import * as steps from '../../../bot/texts/steps.ts';
@@ -16,47 +11,43 @@ import * as teachers from '../../../bot/texts/teacher.ts';
 import * as ways from '../../../bot/texts/way.ts';
 import type { Text } from '../../../bot/texts/words.ts';
 import { AppError, type OpenSlip, storedDay, WAYS } from '../../../db/index.ts';
-import { type PlanPart, PROFILES, RUNGS, type RungId, STRANDS } from '../../../drills/index.ts';
+import { PROFILES, RUNGS, STRANDS } from '../../../drills/index.ts';
+import { pebblePath } from '../support/books.ts';
 import { bonds, clocks, finished, fives, gaps, scored, view } from '../support/evening.ts';
-import {
-  family,
-  kingfisher,
-  listed,
-  splitWeek,
-  summaryOf,
-  WEEK,
-  week,
-} from '../support/kingfisher.ts';
+import { family, kingfisher, listed } from '../support/kingfisher.ts';
+import { BOOK_MODULES, bookTexts } from './book-texts.ts';
+import { CHILDREN_MODULES, CHILDREN_TEXTS } from './children-texts.ts';
+import { DIGEST_MODULES, DIGEST_TEXTS } from './digest-texts.ts';
+import { GREETING_MODULES, GREETING_TEXTS } from './greeting-texts.ts';
+import { PLAN_MODULES, PLAN_TEXTS } from './plan-texts.ts';
+import { TEACHERS_MODULES, teachersTexts } from './teachers-texts.ts';
 
 /** A nickname with everything that can go wrong: an emoji of three code points, then letters from right to left. */
 export const NICKNAME = '👩‍🚀 שרה';
 
 export const MODULES: Readonly<Record<string, unknown>>[] = [
+  ...BOOK_MODULES,
+  ...CHILDREN_MODULES,
+  ...GREETING_MODULES,
   buttons,
-  digests,
-  digestAdvice,
-  digestTables,
+  ...DIGEST_MODULES,
   errors,
   evenings,
   families,
   general,
   grades,
-  plans,
+  ...PLAN_MODULES,
   prints,
   rosters,
   steps,
   teachers,
+  ...TEACHERS_MODULES,
   ways,
 ];
 
 const titled = { ...kingfisher, title: 'Kingfisher class 🐦' };
 const child = family(NICKNAME);
 const slip: OpenSlip = { slipId: 's', childId: 'c', nickname: NICKNAME, classTitle: titled.title };
-const book = { id: 'b', title: 'Pebble Path', firstPage: 1, lastPage: 48, pagesADay: 2 };
-const breaks = [
-  { id: 'x', title: 'Half term', first: storedDay('2026-10-12'), last: storedDay('2026-10-16') },
-];
-const parts: PlanPart[] = RUNGS.map(({ id, cards, seconds }) => ({ rung: id, cards, seconds }));
 
 const views = [
   view({ nickname: NICKNAME }),
@@ -71,7 +62,6 @@ type Said = Text | string | null;
 const evening = (say: (each: (typeof views)[number]) => readonly Said[]) => views.flatMap(say);
 
 const EVENING_TEXTS: Readonly<Record<string, readonly Said[]>> = {
-  rungTitle: RUNGS.map(({ id }) => evenings.rungTitle(id)),
   heading: evening((each) => [evenings.heading(each)]),
   offer: evening((each) => [evenings.offer(each)]),
   nudge: evening((each) => [evenings.nudge(each)]),
@@ -102,8 +92,7 @@ const FAMILY_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   notice: [families.notice(slip)],
   disagreed: [families.disagreed()],
   joined: [families.joined(slip, child), families.joined(slip, undefined)],
-  familyHelp: [families.familyHelp([child]), families.familyHelp([child, family('Otto')])],
-  stranger: [families.stranger()],
+  stranger: [families.stranger(), families.stranger('open')],
   teacherHelpsNobody: [families.teacherHelpsNobody()],
   nothingToday: [families.nothingToday(child)],
   timeSet: [families.timeSet('18:15')],
@@ -124,33 +113,6 @@ const LEGENDS = [
 ];
 const runs = RUNGS.filter((rung) => rung.kind === 'run');
 
-/** What every grade of every curriculum says of a step, and none. */
-function everyBasis(rung: RungId): plans.Basis[] {
-  return [titled, ...GRADED].map((schoolClass) => ({
-    grade: grades.gradeName(schoolClass),
-    statement: usualSteps(schoolClass).get(rung) ?? null,
-    usualIn: usualGrades(schoolClass, rung),
-  }));
-}
-
-const PLAN_TEXTS: Readonly<Record<string, readonly Said[]>> = {
-  planLine: parts.map(plans.planLine),
-  planScreen: [
-    plans.planScreen(titled, { parts: parts.slice(0, 6) }, true),
-    plans.planScreen(titled, { parts: [] }, false),
-  ],
-  partLabel: parts.map(plans.partLabel),
-  planPartScreen: RUNGS.flatMap((rung) =>
-    everyBasis(rung.id).map((basis) =>
-      plans.planPartScreen({ rung: rung.id, cards: 3, seconds: 2 }, rung, basis),
-    ),
-  ),
-  planInUse: [plans.planInUse()],
-  planProblem: (
-    ['unknown_rung', 'cards', 'seconds', 'empty', 'too_many_parts', 'same_rung_twice'] as const
-  ).map((kind) => plans.planProblem({ kind, part: 0, value: '7', min: 1, max: 6 })),
-};
-
 const GRADE_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   gradeName: [...GRADED, titled].map(grades.gradeName),
   chooseCurriculum: [...GRADED, titled].map(grades.chooseCurriculum),
@@ -158,7 +120,9 @@ const GRADE_TEXTS: Readonly<Record<string, readonly Said[]>> = {
 };
 
 const STEP_TEXTS: Readonly<Record<string, readonly Said[]>> = {
-  chooseStrand: [null, 'Year 2, England'].map(steps.chooseStrand),
+  chooseStrand: [null, 'Year 2, England'].flatMap((grade) =>
+    [false, true].map((isMixed) => steps.chooseStrand(grade, isMixed)),
+  ),
   chooseStep: STRANDS.flatMap((strand) =>
     LEGENDS.flatMap((legend) => [1, 3].map((pages) => steps.chooseStep(strand, legend, 0, pages))),
   ),
@@ -172,24 +136,21 @@ const STEP_TEXTS: Readonly<Record<string, readonly Said[]>> = {
 
 const TEACHER_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   welcomeTeacher: [teachers.welcomeTeacher()],
-  ask: (['title', 'zone', 'roster', 'evening', 'nudge', 'digest', 'book', 'break'] as const).map(
-    teachers.ask,
-  ),
+  ask: (
+    ['title', 'zone', 'roster', 'evening', 'nudge', 'digest', 'break', 'greeting'] as const
+  ).map(teachers.ask),
   classHome: [
     teachers.classHome({ schoolClass: titled, children: 1, joined: 0, hasPlan: false, book: null }),
-    teachers.classHome({ schoolClass: titled, children: 9, joined: 3, hasPlan: true, book }),
+    teachers.classHome({
+      schoolClass: titled,
+      children: 9,
+      joined: 3,
+      hasPlan: true,
+      book: pebblePath,
+    }),
   ],
-  chooseClass: [teachers.chooseClass()],
   noClass: [teachers.noClass()],
   times: [teachers.times(titled)],
-  childList: [
-    rosters.childList(titled, []),
-    rosters.childList(titled, [
-      listed(1, NICKNAME),
-      listed(2, 'Otto', 0),
-      { ...listed(3, 'Wren'), reachable: 0 },
-    ]),
-  ],
   rosterProblems: [
     rosters.rosterProblems([
       { kind: 'long', line: 1, value: NICKNAME.repeat(9), length: 45 },
@@ -203,25 +164,23 @@ const TEACHER_TEXTS: Readonly<Record<string, readonly Said[]>> = {
     rosters.joinLinks([{ child: listed(1, NICKNAME), code: 'abc' }], (code) => `https://${code}`),
   ],
   askToMakeLinks: [0, 1, 12].map(rosters.askToMakeLinks),
-  askWhichChild: [rosters.askWhichChild()],
-  breakList: [teachers.breakList(titled, []), teachers.breakList(titled, breaks)],
-  breakButton: breaks.map(teachers.breakButton),
-  badBreak: (['shape', 'date', 'order', 'long'] as const).map((problem) =>
-    teachers.badBreak(problem, problem === 'long' ? '130' : '2026-02-30'),
-  ),
-  bookScreen: [teachers.bookScreen(titled, null), teachers.bookScreen(titled, book)],
-  badBook: [teachers.badBook()],
   badClassTime: [teachers.badClassTime('half\nsix')],
   badZone: [teachers.badZone('Nowhere')],
   stored: [teachers.stored()],
-  teacherHelp: [teachers.teacherHelp()],
-  rosterAdded: [rosters.rosterAdded(1), rosters.rosterAdded(12)],
+  rosterAdded: [['Wren'], ['Wren', 'Otto Baker', 'Robin Cook']].map(rosters.rosterAdded),
+  rosterProblem: (['Line', 'Row'] as const).map((place) =>
+    rosters.rosterProblem({ kind: 'present', line: 4, value: NICKNAME }, place),
+  ),
+  fullNameCaution: [['Wren'], ['Otto Baker'], ['Otto Baker', 'Robin Cook']].map(
+    rosters.fullNameCaution,
+  ),
   rosterAddedWithoutLinks: [1, 12].map(rosters.rosterAddedWithoutLinks),
   classMade: [teachers.classMade()],
 };
 
 const PRINT_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   paperName: (['a4', 'letter'] as const).map(prints.paperName),
+  printButton: (['a4', 'letter'] as const).map(prints.printButton),
   printScreen: [0, 1, 12].map((number) =>
     prints.printScreen(titled, { missing: number, offline: number }),
   ),
@@ -242,30 +201,7 @@ const BUTTON_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   digestDayButton: [true, false].map((chosen) => buttons.digestDayButton('Mon', chosen)),
   amountButton: [-5, -1, 1, 5].map((by) => buttons.amountButton(by, 'cards')),
   secondsButton: ([-1, 1] as const).map(buttons.secondsButton),
-};
-
-const split = splitWeek(NICKNAME);
-const strands = [
-  { strand: 'halves', right: 80, asked: 90, rose: 9, slipped: 2 },
-  { strand: 'clock', right: 80, asked: 90, rose: 0, slipped: 1 },
-] as const;
-
-const DIGEST_TEXTS: Readonly<Record<string, readonly Said[]>> = {
-  tableHeader: digestTables.tableHeader(WEEK, STRANDS),
-  growthWords: (['rising', 'steady', 'falling', 'too_little'] as const).map((trend) =>
-    digestTables.growthWords({ trend, evenings: 1, aWeek: null }),
-  ),
-  readyLines: [[], split.rungs].flatMap(digestAdvice.readyLines),
-  rungLines: digestAdvice.rungLines(split.rungs),
-  growthLine: [digestAdvice.growthLine([]), digestAdvice.growthLine(strands)],
-  digest: [
-    digests.digest(titled.title, split),
-    digests.digest(titled.title, summaryOf([week(1, NICKNAME), week(2, 'Otto')])),
-    digests.digest(titled.title, summaryOf([week(1, 'Otto', { joined: false, evenings: [] })])),
-    digests.digest(titled.title, summaryOf([week(1, 'Otto', { joined: false, left: true })])),
-    digests.digest(titled.title, summaryOf([week(1, 'Otto', { evenings: [] })], WEEK.slice(0, 2))),
-    digests.digest(titled.title, summaryOf([], [])),
-  ],
+  takeOutButton: [buttons.takeOutButton('halves')],
 };
 
 /** What every function that makes words says, by the function's name. */
@@ -278,11 +214,15 @@ export const ALL_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   ...GRADE_TEXTS,
   ...STEP_TEXTS,
   ...TEACHER_TEXTS,
+  ...CHILDREN_TEXTS,
+  ...GREETING_TEXTS,
   errorText: [errors.errorText(new AppError('invalid', 'title'))],
   noFiles: [general.noFiles()],
   privateOnly: [general.privateOnly()],
+  ...bookTexts(NICKNAME),
+  ...teachersTexts(NICKNAME),
   ...DIGEST_TEXTS,
-  chooseWay: [ways.chooseWay()],
+  chooseWay: [ways.chooseWay(), ways.chooseWay([NICKNAME, 'Otter'])],
   wayChosen: WAYS.map(ways.wayChosen),
   wayLabel: WAYS.map(ways.wayLabel),
 };

@@ -139,9 +139,25 @@ describe('the end of an evening', () => {
     [0, '0 pages done'],
     [1, '1 page done'],
     [2, '2 pages done'],
-    [3, '3 pages done, more than asked for'],
+    [3, '3 pages done, one more than planned. Well done!'],
+    [5, '5 pages done, 3 more than planned. Well done!'],
   ])('with %d pages says: %s', (pages, words) => {
     expect(texts.result(finished({ pages })).text).toContain(`Pebble Path: ${words}\n`);
+  });
+
+  it('says kindly that the last page is done, and which book comes next', () => {
+    const book = { title: 'Pebble Path', from: 47, to: 48, last: 48, next: null };
+    const linesOf = (change: Parameters<typeof finished>[0]) =>
+      texts.result(finished(change)).text.split('\n').slice(-3, -1);
+    expect(linesOf({ book, pages: 1 }).at(-1)).toBe('Pebble Path: 1 page done');
+    const done = ['Pebble Path: 2 pages done', 'Pebble Path is done!'];
+    expect(linesOf({ book, pages: 2 })).toEqual(done);
+    const next = { title: 'Pebble Path 2', from: 1 };
+    expect(linesOf({ book: { ...book, next }, pages: 2 }).at(-1)).toBe(
+      'Pebble Path is done! Next: Pebble Path 2, from page 1.',
+    );
+    const { text } = texts.elsewhere(finished({ book: { ...book, next }, pages: 2 }), true);
+    expect(text).toContain('Next: Pebble Path 2');
   });
 
   it('says nothing of pages while nobody said how many, or without a workbook', () => {

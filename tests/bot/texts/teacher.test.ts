@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { badBreak, breakList } from '../../../bot/texts/breaks.ts';
 import { badTime } from '../../../bot/texts/family.ts';
 import { planPartScreen, planProblem } from '../../../bot/texts/plan.ts';
 import * as roster from '../../../bot/texts/roster.ts';
 import * as texts from '../../../bot/texts/teacher.ts';
 import { storedDay } from '../../../db/index.ts';
 import { type PlanProblem, rungById } from '../../../drills/index.ts';
-import { kingfisher, listed } from '../support/kingfisher.ts';
+import { kingfisher } from '../support/kingfisher.ts';
 
 describe('a reply to something that cannot be used', () => {
   it('names each bad line of a roster and what to do', () => {
@@ -36,8 +37,8 @@ describe('a reply to something that cannot be used', () => {
       badTime(typed, '06:00', '20:00'),
       texts.badClassTime(typed),
       texts.badZone(typed),
-      texts.badBreak('date', typed),
-      texts.badBreak('order', typed),
+      badBreak('date', typed, null),
+      badBreak('order', typed, null),
     ]) {
       expect(text.text).toContain(`“${'9'.repeat(60)}…”`);
       expect(text.text.length).toBeLessThan(300);
@@ -51,7 +52,7 @@ describe('a reply to something that cannot be used', () => {
   });
 
   it('says how long a break is that is too long', () => {
-    expect(texts.badBreak('long', '130').text).toMatch(
+    expect(badBreak('long', '130', null).text).toMatch(
       /^130 days are too long for a break, at most 120\.\n/,
     );
   });
@@ -66,19 +67,6 @@ describe('a reply to something that cannot be used', () => {
 });
 
 describe('what a teacher sees', () => {
-  it('tells who has no helper and whom messages do not reach', () => {
-    const { text } = roster.childList(kingfisher, [
-      listed(1, 'Wren'),
-      listed(2, 'Otto', 0),
-      { ...listed(3, 'Juniper', 2), reachable: 0 },
-      { ...listed(4, 'Tamarind', 2), reachable: 1 },
-      { ...listed(5, 'Sorrel', 0), left: true },
-    ]);
-    expect(text).toBe(
-      'Kingfisher class: 3 of 5 have a helper\n1. Wren\n2. Otto: not joined yet\n3. Juniper: messages no longer arrive\n4. Tamarind\n5. Sorrel: its helper has left',
-    );
-  });
-
   it('warns that nothing goes out while there is no plan', () => {
     const home = { schoolClass: kingfisher, children: 1, joined: 1, book: null };
     expect(texts.classHome({ ...home, hasPlan: false }).text).toMatch(/nothing goes out\.$/);
@@ -88,7 +76,7 @@ describe('what a teacher sees', () => {
   it('shortens a break’s title, so that the list of breaks always fits', () => {
     const title = 'Half term '.repeat(400);
     const first = storedDay('2026-10-12');
-    const { text } = texts.breakList(kingfisher, [{ id: 'x', title, first, last: first }]);
+    const { text } = breakList(kingfisher, [{ id: 'x', title, first, last: first }]);
     expect(text).toContain('Half term Half term Half term…: Mon');
     expect(text.length).toBeLessThan(200);
   });
