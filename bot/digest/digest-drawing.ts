@@ -1,7 +1,13 @@
-import { STRANDS, strandTitle, type WeekSummary } from '../../drills/index.ts';
-import { type Drawing, digestPicture } from '../media/index.ts';
+import { addDays, type Level, STRANDS, strandTitle, type WeekSummary } from '../../drills/index.ts';
+import {
+  classMap,
+  type Drawing,
+  digestPicture,
+  type Standing,
+  trendPicture,
+} from '../media/index.ts';
 import { DIGEST_CAUTION } from '../texts/digest.ts';
-import { dayRange, shortDate } from '../texts/words.ts';
+import { dayAndMonth, dayRange, shortDate } from '../texts/words.ts';
 
 /** The digest as a picture: children down, days and strands across. */
 export function digestDrawing(title: string, summary: WeekSummary): Drawing {
@@ -18,6 +24,47 @@ export function digestDrawing(title: string, summary: WeekSummary): Drawing {
       days: child.days,
       strands: strands.map((strand) => child.strands.get(strand) ?? null),
     })),
+    footer: DIGEST_CAUTION,
+  });
+}
+
+/** How the class map shows what can be said of a child. */
+export const STANDINGS: Readonly<Record<Level, Standing>> = {
+  secure: 'secure',
+  in_between: 'growing',
+  not_yet: 'not_yet',
+  too_few: 'few',
+};
+
+/** Children down, strands across: the share right in each, and how sure one can be of it. */
+export function mapDrawing(title: string, { strands, children }: WeekSummary): Drawing {
+  return classMap({
+    title,
+    strandLabels: strands.map(({ strand }) => strandTitle(strand)),
+    rows: children.map((child) => ({
+      number: child.number,
+      name: child.nickname,
+      cells: strands.map(({ strand }) => {
+        const tally = child.strands.get(strand);
+        const level = child.standings.get(strand);
+        return tally && level ? { ...tally, standing: STANDINGS[level] } : null;
+      }),
+    })),
+    footer: DIGEST_CAUTION,
+  });
+}
+
+/** Each strand of the class week by week, the latest last. */
+export function trendDrawing(title: string, { strands, days }: WeekSummary): Drawing {
+  const [first] = days;
+  const weeks = strands[0]?.weeks ?? [null];
+  const labels = weeks.map((_, index) =>
+    first ? dayAndMonth(addDays(first, -7 * (weeks.length - 1 - index))) : '',
+  );
+  return trendPicture({
+    title,
+    weekLabels: labels,
+    strands: strands.map((row) => ({ label: strandTitle(row.strand), weeks: row.weeks })),
     footer: DIGEST_CAUTION,
   });
 }

@@ -1,10 +1,10 @@
 import { InputFile } from 'grammy';
 import type { SchoolClass } from '../../db/index.ts';
 import type { SchoolDay, WeekSummary } from '../../drills/index.ts';
-import type { Painter } from '../media/index.ts';
-import { digestDrawing } from './digest-drawing.ts';
+import type { Drawing, Painter } from '../media/index.ts';
+import { digestDrawing, mapDrawing, trendDrawing } from './digest-drawing.ts';
 import { digestTable } from './digest-table.ts';
-import { digestFileName } from './file-name.ts';
+import { classFileName, digestFileName } from './file-name.ts';
 
 /** Sharp enough to print: two pixels for each unit of the drawing. */
 const PIXELS_A_UNIT = 2;
@@ -17,8 +17,35 @@ export function pictureFile(
   summary: WeekSummary,
 ): InputFile {
   const drawing = digestDrawing(schoolClass.title, summary);
-  const bytes = painter.paint(drawing, Math.round(drawing.width * PIXELS_A_UNIT));
-  return new InputFile(bytes, digestFileName(schoolClass, day, 'png'));
+  return drawingFile(painter, drawing, digestFileName(schoolClass, day, 'png'));
+}
+
+/** How sure each child is in each strand, as a file; null while nobody has practised. */
+export function mapFile(
+  painter: Painter,
+  schoolClass: SchoolClass,
+  day: SchoolDay,
+  summary: WeekSummary,
+): InputFile | null {
+  if (summary.strands.length === 0) return null;
+  const drawing = mapDrawing(schoolClass.title, summary);
+  return drawingFile(painter, drawing, classFileName('class-map', schoolClass, day, 'png'));
+}
+
+/** The last four weeks of each strand, as a file; null while nobody has practised. */
+export function trendFile(
+  painter: Painter,
+  schoolClass: SchoolClass,
+  day: SchoolDay,
+  summary: WeekSummary,
+): InputFile | null {
+  if (summary.strands.length === 0) return null;
+  const drawing = trendDrawing(schoolClass.title, summary);
+  return drawingFile(painter, drawing, classFileName('four-weeks', schoolClass, day, 'png'));
+}
+
+function drawingFile(painter: Painter, drawing: Drawing, name: string): InputFile {
+  return new InputFile(painter.paint(drawing, Math.round(drawing.width * PIXELS_A_UNIT)), name);
 }
 
 /** The table as a file. */

@@ -5,11 +5,11 @@ import { PALETTE } from './palette.ts';
 import { num, text } from './svg.ts';
 import { ENGLISH, type PictureWords } from './words.ts';
 
-/** What the frame before the first card tells: the part, the number of cards, and the seconds each stays. */
+/** What the frame before the first card tells: the part, the number of cards, and the seconds each stays, if any. */
 export interface ReadyFrameInput {
   readonly title: string;
   readonly cards: number;
-  readonly seconds: number;
+  readonly seconds?: number | undefined;
   readonly words?: PictureWords;
 }
 
@@ -17,19 +17,20 @@ const WIDTH = FRAME - 2 * FRAME_MARGIN;
 const TITLE = 44;
 
 /**
- * The calm frame before the first card: what is coming, how many and how fast. It counts nothing down.
+ * The calm frame before the first card: what is coming, how many and how fast, if at a pace. It counts nothing down.
  *
  * @throws {RangeError} when `cards` or `seconds` is not a whole number from 1.
  * @example
  * readyFrame({ title: 'Doubles', cards: 15, seconds: 3 }).svg; // contains '15 cards'
  */
 export function readyFrame({ title, cards, seconds, words = ENGLISH }: ReadyFrameInput): Drawing {
-  for (const [what, count] of Object.entries({ cards, seconds })) {
+  for (const [what, count] of Object.entries({ cards, seconds: seconds ?? 1 })) {
     if (!Number.isInteger(count) || count < 1) {
       throw new RangeError(`Got ${count} ${what} in a ready frame: give a whole number from 1.`);
     }
   }
-  return told(title, [words.cards(cards), words.secondsEach(seconds), words.sayEach]);
+  const pace = seconds === undefined ? [] : [words.secondsEach(seconds)];
+  return told(title, [words.cards(cards), ...pace, words.sayEach]);
 }
 
 /**

@@ -7,8 +7,8 @@ import {
   type Language,
   runNumbers,
 } from '../../drills/index.ts';
-import { rungTitle } from '../texts/evening.ts';
 import { PAPER_WORDS } from '../texts/paper.ts';
+import { shortPartTitle } from '../texts/part-title.ts';
 import type { PaperCard } from './cards-to-cut.ts';
 import type { PaperTask } from './task-strip.ts';
 
@@ -20,7 +20,7 @@ import type { PaperTask } from './task-strip.ts';
  */
 export function drillCards(drill: Drill, language: Language): PaperCard[] {
   return drill.parts.flatMap((part) => {
-    const title = rungTitle(part.rung);
+    const title = shortPartTitle(part);
     return facesOf(part, language).map((card) => ({ ...card, part: title }));
   });
 }
@@ -33,7 +33,7 @@ export function drillCards(drill: Drill, language: Language): PaperCard[] {
  */
 export function drillTasks(drill: Drill, language: Language): PaperTask[] {
   return drill.parts.map((part) => ({
-    title: rungTitle(part.rung),
+    title: shortPartTitle(part),
     faces: facesOf(part, language).map(({ face }) => face),
     asked: askedOf(part),
   }));

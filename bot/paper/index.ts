@@ -12,7 +12,9 @@ export {
   practicePages,
 } from './practice-pages.ts';
 export { printWeek } from './print-week.ts';
+export { type ChildReportPage, type ReportsInput, reportPages } from './report-pages.ts';
 export { type JoinSlip, type SlipsInput, slipPages } from './slip-pages.ts';
 export { type SquaresInput, squarePages } from './square-pages.ts';
 export type { PaperTask } from './task-strip.ts';
 export { type PdfOptions, toPdf } from './to-pdf.ts';
+export { type Passage, type WeekPageInput, weekPage } from './week-page.ts';

@@ -1,3 +1,4 @@
+import { fitText } from '../media/fit-text.ts';
 import { drawable, measure } from '../media/font.ts';
 import { PALETTE } from '../media/palette.ts';
 import { rule, text } from '../media/svg.ts';
@@ -14,17 +15,23 @@ export interface PaperDay {
   readonly tasks: readonly PaperTask[];
 }
 
-/** A week of practice for one child; without a child it has a line for the name. */
+/** The workbook a sheet is about; `page` is where the child goes on, null where nobody is known to. */
+export interface SheetBook {
+  readonly title: string;
+  readonly page: number | null;
+}
+
+/** A week of practice for one child; without a child it has a line for the name. `workbook` is null without one. */
 export interface PracticeSheet {
   readonly child: { readonly number: number; readonly nickname: string } | null;
   readonly days: readonly PaperDay[];
+  readonly workbook: SheetBook | null;
 }
 
-/** Sheets to print. `right` stands at the head of each (the class and the week); `workbook` is its title, null without one. */
+/** Sheets to print. `right` stands at the head of each: the class and the week. */
 export interface PracticeInput {
   readonly sheets: readonly PracticeSheet[];
   readonly right: string;
-  readonly workbook: string | null;
   readonly paper: PaperSize;
   readonly words: PaperWords;
 }
@@ -40,7 +47,8 @@ const BETWEEN = 18;
  *
  * @throws {RangeError} when there is no sheet, or one without a day.
  * @example
- * practicePages({ sheets: [{ child: null, days }], right: '', workbook: null, paper: 'a4', words }).length; // => 1 for one day
+ * const sheets = [{ child: null, days, workbook: null }];
+ * practicePages({ sheets, right: '', paper: 'a4', words }).length; // => 1 for one day
  */
 export function practicePages(input: PracticeInput): Page[] {
   if (input.sheets.length === 0 || input.sheets.some(({ days }) => days.length === 0)) {
@@ -49,18 +57,19 @@ export function practicePages(input: PracticeInput): Page[] {
   return input.sheets.flatMap((sheet) => sheetPages(sheet, input));
 }
 
-function sheetPages({ child, days }: PracticeSheet, input: PracticeInput): Page[] {
+function sheetPages({ child, days, workbook }: PracticeSheet, input: PracticeInput): Page[] {
   const { paper, words, right } = input;
   const groups = days.map(
     (day): Group => [
-      dayHeading(day.label, input),
+      dayHeading(day.label, workbook !== null, input),
       ...day.tasks.map((task) => taskStrip(task, paper, words)),
     ],
   );
   const title = child
     ? `${child.number} · ${drawable(child.nickname, words.child(child.number))}`
     : `${words.name} ${'_'.repeat(24)}`;
-  return framed(flow(groups, { ...bodyOf(paper), gap: 6 }), {
+  const strips = workbook ? [[bookStrip(workbook, input)], ...groups] : groups;
+  return framed(flow(strips, { ...bodyOf(paper), gap: 6 }), {
     paper,
     title,
     right,
@@ -69,8 +78,20 @@ function sheetPages({ child, days }: PracticeSheet, input: PracticeInput): Page[
   });
 }
 
-/** The day, the workbook's pages where there is one, and who was there. */
-function dayHeading(label: string, { paper, words, workbook }: PracticeInput): Strip {
+/** The workbook and where the child goes on in it. */
+function bookStrip({ title, page }: SheetBook, { paper, words }: PracticeInput): Strip {
+  const from = page === null ? '' : words.fromPage(page);
+  const line = [drawable(title, ''), from].filter((part) => part !== '').join(' · ');
+  const limits = { maxWidth: innerWidth(paper), size: 11, minSize: 8, weight: 400 } as const;
+  const fitted = fitText(line, limits);
+  return {
+    height: 12,
+    draw: (y) => text({ x: EDGE, y: y + 8, size: fitted.size }, fitted.text),
+  };
+}
+
+/** The day, a box for the workbook's pages where there is one, and who was there. */
+function dayHeading(label: string, hasBook: boolean, { paper, words }: PracticeInput): Strip {
   const end = EDGE + innerWidth(paper);
   const adult = end - blankWidth(words.adult, ADULT_BLANK);
   const pages = adult - BETWEEN - blankWidth(words.pagesDone, PAGES_BLANK);
@@ -79,7 +100,7 @@ function dayHeading(label: string, { paper, words, workbook }: PracticeInput): S
     draw: (y) =>
       [
         text({ x: EDGE, y: y + 17, size: 13, weight: 700 }, label),
-        workbook === null ? '' : blankAfter(words.pagesDone, pages, y + 17, PAGES_BLANK),
+        hasBook ? blankAfter(words.pagesDone, pages, y + 17, PAGES_BLANK) : '',
         blankAfter(words.adult, adult, y + 17, ADULT_BLANK),
         rule([EDGE, y + 25], [end, y + 25], PALETTE.softInk, 0.75),
       ].join(''),

@@ -13,6 +13,7 @@ import { PAPER_WORDS } from '../../bot/texts/paper.ts';
 import { LANGUAGES, type Language } from '../../drills/index.ts';
 import { openPdf } from '../bot/paper/open-pdf.ts';
 import { days, HARD_NAMES, MADE_AT, mixedCards, slips, slipsInput } from '../bot/paper/samples.ts';
+import { twoReports, weekPaper } from '../bot/paper/week-samples.ts';
 
 /** Prints every document from invented data, as PDF and, page by page, as PNG: `npm run paper`, or with a folder to write to. */
 const FOLDER = process.argv[2] ?? fileURLToPath(new URL('../../artefacts/paper', import.meta.url));
@@ -33,14 +34,21 @@ const DOCUMENTS: Readonly<Record<string, readonly Page[]>> = {
   'number-squares': squarePages({ firsts: [1, 101], paper: 'a4' }),
   practice: practicePages({
     sheets: [
-      { child: { number: 4, nickname: 'Wren' }, days: days(5) },
-      { child: null, days: days(2) },
+      {
+        child: { number: 4, nickname: 'Wren' },
+        days: days(5),
+        workbook: { title: 'Pebble Path', page: 14 },
+      },
+      { child: null, days: days(2), workbook: { title: 'Pebble Path', page: null } },
     ],
     right: 'Kingfisher class · Mon 14 Sept to Fri 18 Sept',
-    workbook: 'Pebble Path',
     paper: 'a4',
     words,
   }),
+  reports: twoReports(),
+  'reports-letter': twoReports('letter'),
+  week: weekPaper(24),
+  'week-of-sixty-letter': weekPaper(60, 'letter'),
   'slips-letter': slipPages(slipsInput(3, { slips: slips(3, HARD_NAMES), paper: 'letter' })),
   ...Object.fromEntries(
     LANGUAGE_TAGS.map((tag) => [

@@ -81,6 +81,11 @@ describe('readyFrame', () => {
     ]);
   });
 
+  it('without a pace says nothing of one', () => {
+    const told = contents(readyFrame({ title: 'Doubles', cards: 15 }));
+    expect(told).toEqual(['Doubles', '15 cards', 'Say each answer aloud.']);
+  });
+
   it('speaks of one card and one second as one', () => {
     const told = contents(readyFrame({ title: '', cards: 1, seconds: 1 }));
     expect(told.slice(0, 2)).toEqual(['1 card', '1 second each']);

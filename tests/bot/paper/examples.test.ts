@@ -23,8 +23,8 @@ describe('an example beside the code', () => {
       words,
     } as const;
     expect(answerPages(answers)).toHaveLength(1);
-    const sheets = [{ child: null, days: days(1) }];
-    const practice = { sheets, right: '', workbook: null, paper: 'a4', words } as const;
+    const sheets = [{ child: null, days: days(1), workbook: null }];
+    const practice = { sheets, right: '', paper: 'a4', words } as const;
     expect(practicePages(practice)).toHaveLength(1);
     expect(slipPages(slipsInput(24))).toHaveLength(4);
     expect(qrSquare('https://example.org', { x: 0, y: 0, size: 100 })).toMatch(/^<path/);

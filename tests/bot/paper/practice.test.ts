@@ -9,9 +9,14 @@ import { expectApart, expectWithinEdges, printed } from './within.ts';
 const TAGS = Object.keys(LANGUAGES).filter(isLanguage);
 
 const input = (change: Partial<PracticeInput> = {}): PracticeInput => ({
-  sheets: [{ child: { number: 4, nickname: 'Wren' }, days: days(5) }],
+  sheets: [
+    {
+      child: { number: 4, nickname: 'Wren' },
+      days: days(5),
+      workbook: { title: 'Pebble Path', page: 14 },
+    },
+  ],
   right: 'Kingfisher class · Mon 14 Sept to Fri 18 Sept',
-  workbook: 'Pebble Path',
   paper: 'a4',
   words: PAPER_WORDS.en,
   ...change,
@@ -29,6 +34,7 @@ describe('a practice sheet', () => {
     expect(words.match(/(?<!half )of 10\b/g)).toHaveLength(10);
     expect(words.match(/Workbook pages done/g)).toHaveLength(5);
     expect(words.match(/Adult/g)).toHaveLength(5);
+    expect(words.match(/Pebble Path · from page 14/g)).toHaveLength(1);
   });
 
   it('of a usual week takes both sides of one leaf, each with the child’s name', async () => {
@@ -38,11 +44,19 @@ describe('a practice sheet', () => {
   });
 
   it('without a workbook asks for no pages', async () => {
-    expect(await allWords({ workbook: null })).not.toContain('pages done');
+    const sheets = [{ child: null, days: days(1), workbook: null }];
+    expect(await allWords({ sheets })).not.toMatch(/pages done|Pebble/);
+  });
+
+  it('names the workbook without a page where no child is known', async () => {
+    const sheets = [{ child: null, days: days(1), workbook: { title: 'Pebble Path', page: null } }];
+    const words = await allWords({ sheets });
+    expect(words).toContain('Pebble Path');
+    expect(words).not.toContain('from page');
   });
 
   it('without a child has a line for the name and no child’s name', async () => {
-    const words = await allWords({ sheets: [{ child: null, days: days(1) }] });
+    const words = await allWords({ sheets: [{ child: null, days: days(1), workbook: null }] });
     expect(words).toMatch(/Name _{20}/);
     expect(words).not.toContain('Wren');
   });
@@ -52,6 +66,7 @@ describe('a practice sheet', () => {
     const sheets = names.map((nickname, i) => ({
       child: { number: i + 1, nickname },
       days: days(1),
+      workbook: null,
     }));
     const pages = (await printed(practicePages(input({ sheets })))).map(wordsOf);
     expect(pages).toHaveLength(3);
@@ -67,7 +82,8 @@ describe('a practice sheet', () => {
   it.each(TAGS)('stays on the paper in %s, on both papers, with hard names', async (tag) => {
     const sheets = HARD_NAMES.map((nickname, i) => ({
       child: { number: i + 1, nickname },
-      days: days(2),
+      days: days(1),
+      workbook: { title: `${nickname} Pebble Path `.repeat(3), page: 998 },
     }));
     for (const paper of ['a4', 'letter'] as const) {
       for (const page of await printed(
@@ -83,7 +99,8 @@ describe('a practice sheet', () => {
 describe('a practice sheet without days', () => {
   it('is refused without a sheet or a day', () => {
     expect(() => practicePages(input({ sheets: [] }))).toThrow('at least one school day');
-    expect(() => practicePages(input({ sheets: [{ child: null, days: [] }] }))).toThrow(RangeError);
+    const sheets = [{ child: null, days: [], workbook: null }];
+    expect(() => practicePages(input({ sheets }))).toThrow(RangeError);
   });
 });
 
@@ -106,6 +123,7 @@ describe('a practice sheet of the largest plan', () => {
     ];
     const sheet = {
       child: null,
+      workbook: null,
       days: [
         { label: 'Mon 14 Sept', tasks },
         { label: 'Tue 15 Sept', tasks },

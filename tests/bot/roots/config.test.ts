@@ -22,6 +22,7 @@ describe('settings', () => {
       databaseUrl: undefined,
       logLevel: 'warn',
       ffmpeg: undefined,
+      teachers: 'invite',
       clockStart: undefined,
     });
   });
@@ -128,5 +129,13 @@ describe('the time a clock starts at', () => {
     expect(() => readConfig({ CLOCK_START, BOT_TOKEN: TOKEN, API_ROOT })).toThrow(
       'CLOCK_START: only a rehearsal may choose its time. Unset it.',
     );
+  });
+});
+
+describe('who may become a teacher', () => {
+  it('is whoever is invited, unless the operator opens it to anybody', () => {
+    expect(readConfig({}).teachers).toBe('invite');
+    expect(readConfig({ TEACHERS: 'open' }).teachers).toBe('open');
+    expect(problemOf({ TEACHERS: 'all' })).toContain('TEACHERS: is invite or open');
   });
 });

@@ -61,7 +61,7 @@ export function view(change: Partial<EveningView> = {}): EveningView {
     zone: 'Africa/Johannesburg',
     day: TUESDAY,
     drill,
-    book: { title: 'Pebble Path', from: 14, to: 15 },
+    book: { title: 'Pebble Path', from: 14, to: 15, last: 48, next: null },
     started: false,
     declined: false,
     remindAt: null,
@@ -97,7 +97,13 @@ export function largest(nickname: string): EveningView {
   return view({
     nickname,
     drill: { version: 1, parts },
-    book: { title: 'Pebble Path '.repeat(5), from: 994, to: 998 },
+    book: {
+      title: 'Pebble Path '.repeat(5),
+      from: 993,
+      to: 997,
+      last: 999,
+      next: { title: 'Pebble Path '.repeat(5), from: 999 },
+    },
     started: true,
     results: parts.map((part) => scored(part, { earlier: [0] })),
     marking: { part: 0, missed: Array.from({ length: 20 }, (_, card) => card) },
