@@ -7,14 +7,13 @@ import { rungsOf, usualRungs } from '../../drills/index.ts';
 import { newPhone, offerOf } from '../support/phones.ts';
 import { joinAs, makeSmallClass, type SmallClass } from '../support/small-class.ts';
 import { storedAbout } from '../support/stored.ts';
-import { server } from '../support/stores.ts';
 import { openWorld, type World } from '../support/world.ts';
 
 // September 2026 in London, British Summer Time: 17:30 is 16:30 UTC.
 let world: World;
 let heron: SmallClass;
 beforeAll(async () => {
-  world = await openWorld({ start: '2026-09-14T09:00:00Z', backend: server });
+  world = await openWorld({ start: '2026-09-14T09:00:00Z' });
   heron = await makeSmallClass(world, ['Wren']);
 });
 afterAll(() => world.close());

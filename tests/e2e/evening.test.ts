@@ -1,16 +1,19 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { createPainter } from '../../bot/media/index.ts';
 import { BUTTONS } from '../../bot/texts/buttons.ts';
 import { loadSchool, Phone } from '../support/demo-school.ts';
 import { leaksOf } from '../support/leaks.ts';
 import { labelsOf, offerOf } from '../support/phones.ts';
 import { type RawRow, readTable } from '../support/raw-rows.ts';
+import { embedded } from '../support/stores.ts';
 import { picturesIn, uploadsIn } from '../support/uploads.ts';
 import { openWorld, type World } from '../support/world.ts';
 
 // Monday 14 September 2026, British Summer Time: 17:30 in London is 16:30 UTC.
 let world: World;
 beforeAll(async () => {
-  world = await openWorld({ start: '2026-09-14T09:00:00Z' });
+  const painter = createPainter();
+  world = await openWorld({ start: '2026-09-14T09:00:00Z', backend: embedded, painter });
   await loadSchool(world);
 });
 afterAll(() => world.close());
@@ -115,7 +118,7 @@ describe('marking an evening', () => {
     await phone(2010).tap(BUTTONS.fix);
     await phone(2010).tap('Pebble Path');
     await phone(2010).tap('4');
-    expect((await phone(2010).last()).text).toContain('4 pages done, more than asked for');
+    expect((await phone(2010).last()).text).toContain('4 pages done, 2 more than planned');
   });
 
   it('has uploaded each picture once, however often it is shown', async () => {

@@ -115,26 +115,17 @@ describe('a roster whose links are refused', () => {
   });
 });
 
-describe('a digest asked for whose files are refused', () => {
-  it('is in words, once', async () => {
+describe('a file of the week that is refused', () => {
+  it('comes once, as soon as the service takes it', async () => {
     await open(['Otto']);
     const { teacher } = school;
     await teacher.say('/class');
-    await refuse('sendDocument', 99);
-    await teacher.tap(BUTTONS.digestNow);
-    await outlast(world);
-    expect(await teacher.messagesWith('To call')).toHaveLength(1);
-    expect(troubles()).toEqual(['digest_picture_failed', 'digest_table_failed']);
-  });
-
-  it('comes with its table when only the picture is refused', async () => {
-    await open(['Otto']);
-    const { teacher } = school;
-    await teacher.say('/class');
+    for (const label of [BUTTONS.classNow, BUTTONS.weekSoFar]) await teacher.tap(label);
     await refuse('sendDocument', 3);
-    await teacher.tap(BUTTONS.digestNow);
-    expect((await teacher.last()).document?.fileName).toMatch(/\.csv$/);
-    expect(troubles()).toEqual(['digest_picture_failed']);
+    await teacher.tap(BUTTONS.digestTable);
+    await outlast(world);
+    const names = (await teacher.chat()).flatMap(({ document }) => document?.fileName ?? []);
+    expect(names).toEqual(['digest-heron-class-2026-09-14.csv']);
   });
 });
 

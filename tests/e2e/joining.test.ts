@@ -91,7 +91,7 @@ describe('joining a child', () => {
 describe('text and files where a button is expected', () => {
   it('answers text with what can be done', async () => {
     expect(await ask(wren, 'all done!')).toContain('/today');
-    expect(await ask(school.teacher, 'hello?')).toContain('Please use the buttons');
+    expect(await ask(school.teacher, 'hello?')).toContain('All is running');
     const stranger = await newPhone(world, 3001);
     expect(await ask(stranger, '/start')).toContain('open the join link');
     expect(await ask(stranger, 'let me in')).toContain('open the join link');
@@ -139,10 +139,13 @@ describe('a name that looks like markup', () => {
     const { teacher } = school;
     await teacher.say('/class');
     await teacher.tap(BUTTONS.children);
-    const roster = withoutIsolates((await teacher.last()).text);
+    const roster = withoutIsolates((await teacher.buttons()).join('\n'));
     for (const [index, name] of NAMES.entries()) expect(roster).toContain(`${index + 1}. ${name}`);
     await teacher.say('/class');
-    await teacher.tap(BUTTONS.digestNow);
+    for (const label of [BUTTONS.classNow, BUTTONS.weekSoFar]) await teacher.tap(label);
+    const { id } = await teacher.last();
+    await teacher.tap(BUTTONS.digestPicture, id);
+    await teacher.tap(BUTTONS.digestTable, id);
     const files = (await teacher.chat()).flatMap((message) => message.document ?? []);
     const [picture, table] = files.slice(-2);
     expect(readPng(await world.client.file(picture?.fileId ?? '')).width).toBeGreaterThan(720);
@@ -158,8 +161,9 @@ describe('a link that no longer works', () => {
     expect(unknown).toMatch(/not valid.+replaced by a newer one.+ask the teacher/i);
     await school.teacher.say('/class');
     await school.teacher.tap(BUTTONS.children);
-    await school.teacher.tap(BUTTONS.oneLink);
     await school.teacher.tap('5. Otto');
+    await school.teacher.tap(BUTTONS.newLink);
+    await school.teacher.tap(BUTTONS.makeLink);
     expect(await openAndRead(phone, linkFor('Otto'))).toBe(unknown);
     const fresh = (await linksOn(school.teacher)).get('Otto') ?? '';
     expect(await openAndRead(phone, fresh)).toContain('Otto · Heron class');

@@ -114,16 +114,23 @@ describe('links for those not joined', () => {
 });
 
 describe('a new link for one child', () => {
-  it('is made once by two quick taps, and the next child’s by the next tap', async () => {
+  it('is made only after a warning, once by two quick taps, and the next child’s by the next', async () => {
     const { id } = await toChildren();
-    await teacher.tap(BUTTONS.oneLink, id);
-    await world.client.tapLabel(teacher.id, '2. Otto', id);
-    await world.client.tapLabel(teacher.id, '2. Otto', id);
+    await teacher.tap('2. Otto', id);
+    await teacher.tap(BUTTONS.newLink, id);
+    expect((await teacher.message(id)).text).toContain('given out before stops working');
+    expect(await opens(school.links.get('Otto'), 2012)).toBe(true);
+    await world.client.tapLabel(teacher.id, BUTTONS.makeLink, id);
+    await world.client.tapLabel(teacher.id, BUTTONS.makeLink, id);
     await world.settle();
     expect(await lists()).toHaveLength(2);
+    await teacher.tap(BUTTONS.back, id);
     await teacher.tap('3. Juniper', id);
+    await teacher.tap(BUTTONS.newLink, id);
+    await teacher.tap(BUTTONS.makeLink, id);
     expect(await lists()).toHaveLength(3);
     const fresh = await linksOn(teacher);
+    expect(await opens(school.links.get('Otto'), 2013)).toBe(false);
     expect(await opens(fresh.get('Otto'), 2010)).toBe(true);
     expect(await opens(fresh.get('Juniper'), 2011)).toBe(true);
   });

@@ -4,7 +4,6 @@ import { localTimeAt } from '../../db/index.ts';
 import { DEMO_FAMILIES, DEMO_TEACHER, loadSchool, Phone } from '../support/demo-school.ts';
 import { leaksOf } from '../support/leaks.ts';
 import { labelsOf, offersOf } from '../support/phones.ts';
-import { server } from '../support/stores.ts';
 import { openWorld, type World } from '../support/world.ts';
 
 const ZONE = 'Europe/London';
@@ -13,7 +12,7 @@ const NUDGE = 'Still time for a few minutes tonight';
 // September 2026 in London, British Summer Time: 17:30 is 16:30 UTC, and the nudge comes at 18:00 UTC.
 let world: World;
 beforeAll(async () => {
-  world = await openWorld({ start: '2026-09-14T09:00:00Z', backend: server });
+  world = await openWorld({ start: '2026-09-14T09:00:00Z' });
   await loadSchool(world, ZONE);
 });
 afterAll(() => world.close());
@@ -131,7 +130,7 @@ describe('the teacher’s digest', () => {
     await at(18, '19:00');
     const [digest] = await phone(DEMO_TEACHER).messagesWith('To call');
     // Tonight may still be marked, so it is not counted.
-    expect(digest?.text).toContain('Ziggy: 4 evenings in a row without an answer');
+    expect(digest?.text).toContain('Ziggy (4 evenings in a row without an answer)');
     expect(digest?.text).not.toContain('Clover');
     expect(digest?.text).not.toContain('Saffron');
     expect(digest?.text).not.toContain('Bramble');

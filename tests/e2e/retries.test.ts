@@ -150,20 +150,21 @@ describe('a message whose reply may have arrived', () => {
     expect(await readTable(stage.world.store, 'expectation')).toEqual([]);
   });
 
-  it('brings one digest so far, with one picture and one table', async () => {
+  it('brings one table of a week, and one page to print', async () => {
     stage = await openQuickStage({ families: 1 });
     const teacher = new Phone(stage.world, stage.school.teacher);
     await teacher.say('/class');
-    await lose('sendMessage', 1);
+    for (const label of [BUTTONS.classNow, BUTTONS.weekSoFar]) await teacher.tap(label);
+    const { id } = await teacher.last();
     await lose('sendDocument', 2);
-    await teacher.tap(BUTTONS.digestNow);
+    await teacher.tap(BUTTONS.digestTable, id);
+    await teacher.tap('Print A4', id);
     await outlast(stage.world);
     const chat = await teacher.chat();
     expect(chat.flatMap((message) => message.document?.fileName ?? []).sort()).toEqual([
       'digest-kingfisher-class-harbour-lane-school-2026-09-18.csv',
-      'digest-kingfisher-class-harbour-lane-school-2026-09-18.png',
+      'digest-kingfisher-class-harbour-lane-school-2026-09-18.pdf',
     ]);
-    expect(await teacher.messagesWith('practised on')).toHaveLength(1);
     expect(failures()).toEqual([]);
   });
 });

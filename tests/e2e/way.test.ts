@@ -5,14 +5,13 @@ import { leaksOf } from '../support/leaks.ts';
 import { ask, labelsOf, newPhone, tapAndHear } from '../support/phones.ts';
 import { readTable } from '../support/raw-rows.ts';
 import { storedAbout } from '../support/stored.ts';
-import { server } from '../support/stores.ts';
 import { openWorld, type World } from '../support/world.ts';
 
 const STRANGER = 3001;
 
 let world: World;
 beforeAll(async () => {
-  world = await openWorld({ start: '2026-09-14T09:00:00Z', backend: server });
+  world = await openWorld({ start: '2026-09-14T09:00:00Z' });
   await loadSchool(world);
 });
 afterAll(() => world.close());

@@ -6,7 +6,6 @@ import { leaksIn, leaksOf } from '../support/leaks.ts';
 import { labelsOf, newPhone, offerOf, tapAndHear } from '../support/phones.ts';
 import { readTable } from '../support/raw-rows.ts';
 import { storedAbout } from '../support/stored.ts';
-import { server } from '../support/stores.ts';
 import { openWorld, type World } from '../support/world.ts';
 
 const STRANGER = 3001;
@@ -14,7 +13,7 @@ const STRANGER = 3001;
 // September 2026 in London, British Summer Time: 17:30 is 16:30 UTC.
 let world: World;
 beforeAll(async () => {
-  world = await openWorld({ start: '2026-09-14T09:00:00Z', backend: server });
+  world = await openWorld({ start: '2026-09-14T09:00:00Z' });
   await loadSchool(world);
   await (await newPhone(world, STRANGER)).say('/start');
   await world.goTo('2026-09-14T16:30:00Z');

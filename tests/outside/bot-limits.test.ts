@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { MAX_BYTES } from '../../bot/callback/codec.ts';
 import { lengthOf, NICKNAME_LENGTH } from '../../bot/input/nickname.ts';
 import { createPainter } from '../../bot/media/index.ts';
-import { childrenScreen, pickChildScreen } from '../../bot/screens/class-screens.ts';
+import { childrenScreen } from '../../bot/screens/children-screens.ts';
 import { eveningScreen } from '../../bot/screens/evening-screen.ts';
 import type { Screen } from '../../bot/screens/screen.ts';
 import { digest } from '../../bot/texts/digest.ts';
@@ -87,7 +87,7 @@ describe('keyboards', () => {
   const children = Array.from({ length: MAX_CHILDREN }, (_, at) =>
     listed(at + 1, 'Д'.repeat(NICKNAME_LENGTH)),
   );
-  const screens = [...marking, pickChildScreen(kingfisher.id, children, 9_999)];
+  const screens = [...marking, childrenScreen(kingfisher, children, 0, 1)];
 
   it('have no more buttons than people see', () => {
     for (const screen of screens) expect(screen.buttons.flat().length).toBeLessThanOrEqual(BUTTONS);
@@ -119,7 +119,7 @@ describe('a teacher’s longest messages', () => {
       ...listed(at + 1, letter.repeat(NICKNAME_LENGTH)),
       reachable: 0,
     }));
-    const { text } = childrenScreen({ ...kingfisher, title: 'x'.repeat(60) }, children);
+    const { text } = childrenScreen({ ...kingfisher, title: 'x'.repeat(60) }, children, 0, 0);
     expect(lengthInCodePoints(text)).toBeLessThanOrEqual(TEXT);
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { unpack } from '../../bot/callback/codec.ts';
-import { planPartScreen } from '../../bot/screens/plan-screens.ts';
+import { planPartScreen } from '../../bot/screens/plan-part-screen.ts';
 import { firstStepsScreen } from '../../bot/screens/step-screens.ts';
 import type { ProfileId, RungId, Strand } from '../../drills/index.ts';
 import { kingfisher } from '../bot/support/kingfisher.ts';
@@ -9,7 +9,11 @@ const inGrade = (curriculum: ProfileId, grade: string) => ({ ...kingfisher, curr
 
 /** The marked steps a teacher is shown first. */
 function marked(curriculum: ProfileId, grade: string, strand: Strand): string[] {
-  const { buttons } = firstStepsScreen(inGrade(curriculum, grade), 0, strand);
+  const { buttons } = firstStepsScreen(
+    inGrade(curriculum, grade),
+    { part: 0, present: [] },
+    strand,
+  );
   return buttons.flat().flatMap(({ label, data }) => {
     return unpack(data)?.kind === 'planRung' && label.startsWith('● ') ? [label.slice(2)] : [];
   });

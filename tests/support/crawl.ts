@@ -1,4 +1,5 @@
 import type { Phone } from '../../bot/roots/phone.ts';
+import type { ChatMessage } from '../../rehearsal/client.ts';
 import { labelsOf } from './phones.ts';
 import type { World } from './world.ts';
 
@@ -7,6 +8,8 @@ export interface CrawlOptions {
   /** Buttons that are not tapped. */
   readonly except?: readonly string[];
   readonly ofAKind?: number;
+  /** Sees the whole chat whenever something was tapped. */
+  readonly look?: (messages: readonly ChatMessage[]) => void;
 }
 
 /**
@@ -17,14 +20,16 @@ export interface CrawlOptions {
 export async function tapEverythingTwice(
   world: World,
   phone: Phone,
-  { except = [], ofAKind = 3 }: CrawlOptions = {},
+  { except = [], ofAKind = 3, look }: CrawlOptions = {},
 ): Promise<{ tapped: readonly string[]; unanswered: readonly string[] }> {
   const { id: messageId } = await phone.last();
   const seen = new Map<string, string>();
   const tapped: string[] = [];
   const unanswered: string[] = [];
   for (;;) {
-    for (const { text, data } of await buttonsOn(phone)) seen.set(data, text);
+    const chat = await phone.chat();
+    look?.(chat);
+    for (const { text, data } of buttonsOn(chat)) seen.set(data, text);
     const next = [...seen].find(
       ([data, text]) =>
         !except.includes(text) &&
@@ -49,8 +54,8 @@ function kindOf(data: string): string {
   return data.split(':').slice(0, 2).join(':');
 }
 
-async function buttonsOn(phone: Phone): Promise<readonly { text: string; data: string }[]> {
-  const messages = (await phone.chat()).filter((message) => labelsOf(message).length > 0);
+function buttonsOn(chat: readonly ChatMessage[]): readonly { text: string; data: string }[] {
+  const messages = chat.filter((message) => labelsOf(message).length > 0);
   return messages.flatMap(({ buttons }) =>
     buttons.flat().flatMap(({ text, data }) => (data === undefined ? [] : [{ text, data }])),
   );

@@ -74,6 +74,16 @@ export async function aClass(
   return { teacher, schoolClass, scope: { teacherId: teacher.id, classId: schoolClass.id } };
 }
 
+/** A second class of the same teacher. */
+export async function aSecondClass(store: Store, { teacher }: Classroom): Promise<Classroom> {
+  const schoolClass = await createClass(store, {
+    teacherId: teacher.id,
+    settings: { ...SETTINGS, title: 'Heron class' },
+    now: MORNING,
+  });
+  return { teacher, schoolClass, scope: { teacherId: teacher.id, classId: schoolClass.id } };
+}
+
 /** A child of the class without a helper. */
 export async function aChild(
   store: Store,

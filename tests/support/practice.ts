@@ -1,6 +1,5 @@
 import {
   activatePlan,
-  type Book,
   closePart,
   type EveningView,
   findEvening,
@@ -32,14 +31,13 @@ export async function eveningInput(
   store: Store,
   classroom: Classroom,
   family: Pick<Family, 'child'>,
-  { on = MONDAY, book = null }: { on?: SchoolDay; book?: Book | null } = {},
+  { on = MONDAY }: { on?: SchoolDay } = {},
 ) {
   return {
     childId: family.child.id,
     classId: classroom.schoolClass.id,
     day: on,
     plan: await aPlan(store, classroom),
-    book,
     expiresAt: evening(on, 180),
     now: evening(on),
   };
@@ -50,7 +48,7 @@ export async function anEvening(
   store: Store,
   classroom: Classroom,
   family: Family,
-  options: { on?: SchoolDay; book?: Book | null } = {},
+  options: { on?: SchoolDay } = {},
 ): Promise<{ view: EveningView; scope: HelperScope }> {
   const input = await eveningInput(store, classroom, family, options);
   await planEvening(store, input);

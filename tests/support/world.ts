@@ -38,6 +38,8 @@ export interface WorldOptions {
   readonly gate?: Gate;
   /** One that draws drills small, unless said otherwise. */
   readonly painter?: Painter;
+  /** Who may become a teacher. */
+  readonly teachers?: 'invite' | 'open';
   /** Closing them is the test's. */
   readonly clips?: Clips;
 }
@@ -74,6 +76,7 @@ export async function openWorld(options: WorldOptions): Promise<World> {
       token: TOKEN,
       apiRoot: rehearsal.apiRoot,
       painter: options.painter ?? smallPainter(),
+      ...(options.teachers ? { teachers: options.teachers } : {}),
       ...(options.clips ? { clips: options.clips } : {}),
     });
   const app = await open();
