@@ -9,8 +9,10 @@ import {
   type TeacherScope,
 } from '../../db/index.ts';
 import { checkPlan, proposePlan, samePlan, type WeekPlan } from '../../drills/index.ts';
+import { undoButton } from '../screens/undo.ts';
 import { NO_SOURCE_PLAN, planInUse, planProblem } from '../texts/plan.ts';
 import { lines } from '../texts/words.ts';
+import { actBehind } from './act-behind.ts';
 import { readHome } from './class-home.ts';
 import { digestFor } from './digest-source.ts';
 import { readPlanScreen } from './read-plan.ts';
@@ -100,5 +102,9 @@ async function use(tap: Tap, { classId }: { classId: string }): Promise<void> {
   if (draft) await activatePlan(store, scope, clock.now());
   await tap.answer(planInUse().text);
   const home = await readHome(store, scope);
-  await tap.show({ ...home, text: lines(planInUse(), '', home.text) });
+  const { active } = await getPlans(store, scope);
+  const act = active && (await actBehind(store, scope, active.id, 'planUsed', clock.now()));
+  const undo = act ? [[undoButton(act)]] : [];
+  const text = lines(planInUse(), '', home.text);
+  await tap.show({ text, buttons: [...undo, ...home.buttons] });
 }

@@ -3,8 +3,6 @@ import {
   AppError,
   acceptProposal,
   getPlans,
-  listActs,
-  type Store,
   type StoredPlan,
   type TeacherScope,
 } from '../../db/index.ts';
@@ -13,6 +11,7 @@ import type { BotDeps } from '../deps.ts';
 import { type DigestOf, type Offer, proposalsScreen } from '../screens/digest-screens.ts';
 import type { Screen } from '../screens/screen.ts';
 import { accepted, EARLIER_WEEK, IN_USE_ALREADY, MOVED_ON } from '../texts/proposals.ts';
+import { actBehind } from './act-behind.ts';
 import { type DigestRead, digestFor, isOver } from './digest-source.ts';
 import type { TapHandlers } from './tap.ts';
 import { teacherScope } from './teacher-scope.ts';
@@ -79,22 +78,8 @@ async function readProposals(
     steps: active ? proposed(active, read).steps : null,
     said,
     offers,
-    undo: active && (await actBehind(store, scope, active.id, clock.now())),
+    undo: active && (await actBehind(store, scope, active.id, 'proposalAccepted', clock.now())),
   });
-}
-
-/** The act that put a plan in use as a proposal, while it can be taken back; read anew, so that a second tap keeps its Undo. */
-async function actBehind(
-  store: Store,
-  { teacherId }: TeacherScope,
-  planId: string,
-  now: Date,
-): Promise<string | null> {
-  const acts = await listActs(store, { teacherId, now });
-  const act = acts.find(
-    (each) => each.kind === 'proposalAccepted' && each.before.planId === planId,
-  );
-  return act?.id ?? null;
 }
 
 function offersOf(active: StoredPlan, read: DigestRead): Offer[] {

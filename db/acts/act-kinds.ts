@@ -21,6 +21,8 @@ export const ACT_KINDS = {
     toClassId: z.uuid(),
   }),
   proposalAccepted: z.object({ planId: z.uuid(), madeFrom: z.uuid() }),
+  /** A draft put in use in place of another plan, or of none. */
+  planUsed: z.object({ planId: z.uuid(), madeFrom: z.uuid().nullable() }),
   bookChanged: z.object({
     bookId: z.uuid(),
     title: z.string(),

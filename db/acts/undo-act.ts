@@ -13,6 +13,7 @@ import { inTransaction } from '../connection/transaction.ts';
 import { AppError } from '../errors.ts';
 import { undoGreeting } from '../greetings/remove-greeting.ts';
 import { undoProposal } from '../plans/accept-proposal.ts';
+import { undoActivation } from '../plans/activate-plan.ts';
 import { undoLoading } from '../plans/load-draft.ts';
 import { act, classTeacher } from '../schema/index.ts';
 import { undoWeekRemoval } from '../schemes/change-scheme.ts';
@@ -38,6 +39,7 @@ const INVERSES: { readonly [K in ActKind]: Inverse<K> } = {
   bookPutAway: undoPuttingAway,
   pagesSet: undoPages,
   proposalAccepted: undoProposal,
+  planUsed: undoActivation,
   draftReplaced: undoLoading,
   termChanged: undoTermChange,
   termWeekRemoved: undoWeekRemoval,

@@ -1,3 +1,4 @@
+import { and, eq, isNull } from 'drizzle-orm';
 import type { SchoolDay } from '../../drills/index.ts';
 import { nextPages } from '../books/next-pages.ts';
 import type { Store } from '../connection/db.ts';
@@ -6,7 +7,7 @@ import { inTransaction } from '../connection/transaction.ts';
 import { oweGreeting } from '../greetings/owe-greeting.ts';
 import { oweHelpers } from '../ledger/owe.ts';
 import type { StoredPlan } from '../plans/week-plans.ts';
-import { evening } from '../schema/index.ts';
+import { child, evening } from '../schema/index.ts';
 import { previewDrill, seedOf } from './compose-drill.ts';
 
 /** Everything an evening is made from. */
@@ -20,11 +21,13 @@ export interface EveningInput {
 }
 
 /**
- * Composes a child's evening and owes it to each helper, after the class's greeting where that is due, in one transaction. A child whose latest evenings went unmarked gets
- * one to catch up with. Returns how many messages are owed: 0 when the evening was there already, whoever planned it.
+ * Composes a child's evening and owes it to each helper, after the class's greeting where that is due, in one transaction. A
+ * child whose latest evenings went unmarked gets one to catch up with. Returns how many messages are owed: 0 when the evening
+ * was there already, whoever planned it, and when the child was archived or moved to another class meanwhile.
  */
 export async function planEvening(store: Store, input: EveningInput): Promise<number> {
   return inTransaction(store, async (inner) => {
+    if (!(await isPresent(inner, input))) return 0;
     const id = await insertEvening(inner, input);
     if (!id) return 0;
     const { owed: greetings, waiting } = await oweGreeting(inner, input);
@@ -44,6 +47,16 @@ export async function planEvening(store: Store, input: EveningInput): Promise<nu
     );
     return greetings + evenings;
   });
+}
+
+/** Locked, so that an archiving of this moment either finds the messages and calls them off or has none written after it. */
+async function isPresent({ db }: Store, { childId, classId }: EveningInput): Promise<boolean> {
+  const rows = await db
+    .select({ id: child.id })
+    .from(child)
+    .where(and(eq(child.id, childId), eq(child.classId, classId), isNull(child.archivedAt)))
+    .for('key share');
+  return rows.length > 0;
 }
 
 async function insertEvening(store: Store, input: EveningInput): Promise<string | null> {

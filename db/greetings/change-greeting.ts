@@ -1,12 +1,12 @@
 import { eq } from 'drizzle-orm';
 import type { GreetingTimes } from '../../drills/index.ts';
 import { getClass, type TeacherScope } from '../classes/get-class.ts';
+import { lockClass } from '../classes/lock-class.ts';
 import type { Store } from '../connection/db.ts';
 import { inTransaction } from '../connection/transaction.ts';
 import { AppError } from '../errors.ts';
 import { note } from '../schema/index.ts';
 import { greetingOf } from './greeting.ts';
-import { lockClass } from '../classes/lock-class.ts';
 
 /**
  * Changes when the greeting in use goes out; what is not named stays. A greeting that is not in use any more is `not_found`:

@@ -2,12 +2,12 @@ import { and, eq, isNotNull, isNull, ne } from 'drizzle-orm';
 import type { ActToUndo } from '../acts/act-kinds.ts';
 import { keepAct } from '../acts/keep-act.ts';
 import { getClass, type TeacherScope } from '../classes/get-class.ts';
+import { lockClass } from '../classes/lock-class.ts';
 import type { Store } from '../connection/db.ts';
 import { inTransaction } from '../connection/transaction.ts';
 import { AppError } from '../errors.ts';
 import { note } from '../schema/index.ts';
 import { greetingOf } from './greeting.ts';
-import { lockClass } from '../classes/lock-class.ts';
 
 /**
  * Takes the greeting out of use at once; what is still waiting to be sent does not go out any more. Returns the act that takes

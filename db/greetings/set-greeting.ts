@@ -2,13 +2,13 @@ import { eq } from 'drizzle-orm';
 import type { GreetingTimes } from '../../drills/index.ts';
 import { keepAct } from '../acts/keep-act.ts';
 import { getClass, type TeacherScope } from '../classes/get-class.ts';
+import { lockClass } from '../classes/lock-class.ts';
 import type { Store } from '../connection/db.ts';
 import { newId } from '../connection/ids.ts';
 import { inTransaction } from '../connection/transaction.ts';
 import { AppError } from '../errors.ts';
 import { note } from '../schema/index.ts';
 import { GREETING_LIMITS, type GreetingWords, greetingOf } from './greeting.ts';
-import { lockClass } from '../classes/lock-class.ts';
 
 /**
  * Puts a greeting in use. `actId` takes back that an earlier one was replaced; null when there was none, and when this very

@@ -9,6 +9,7 @@ import { newId } from '../connection/ids.ts';
 import { inTransaction } from '../connection/transaction.ts';
 import { AppError } from '../errors.ts';
 import { weekPlan } from '../schema/index.ts';
+import { retirePlan } from './retire-plan.ts';
 
 /**
  * Puts a plan that the digest proposed in force from the next evening that is sent, in place of the one it was made from;
@@ -24,7 +25,7 @@ export async function acceptProposal(
     await getClass(inner, scope);
     await lockClass(inner, scope.classId);
     if (checkPlan(plan).length > 0) throw new AppError('invalid', 'week plan');
-    await retire(inner, scope.classId, madeFrom);
+    await retirePlan(inner, scope.classId, madeFrom);
     const planId = newId(now);
     await inner.db.insert(weekPlan).values({
       id: planId,
@@ -49,20 +50,8 @@ export async function undoProposal(
   { classId, before: { planId, madeFrom } }: ActToUndo<'proposalAccepted'>,
 ): Promise<void> {
   await lockClass(inner, classId);
-  await retire(inner, classId, planId);
+  await retirePlan(inner, classId, planId);
   const own = (id: string) => and(eq(weekPlan.id, id), eq(weekPlan.classId, classId));
   await inner.db.update(weekPlan).set({ activatedAt: null }).where(own(planId));
   await inner.db.update(weekPlan).set({ status: 'active' }).where(own(madeFrom));
-}
-
-/** Takes a plan out of force; `conflict` when it is not in force. */
-async function retire(inner: Store, classId: string, planId: string): Promise<void> {
-  const retired = await inner.db
-    .update(weekPlan)
-    .set({ status: 'past' })
-    .where(
-      and(eq(weekPlan.id, planId), eq(weekPlan.classId, classId), eq(weekPlan.status, 'active')),
-    )
-    .returning({ id: weekPlan.id });
-  if (retired.length === 0) throw new AppError('conflict', 'week plan');
 }

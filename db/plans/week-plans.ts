@@ -1,11 +1,10 @@
 import { and, eq } from 'drizzle-orm';
-import { checkPlan, type WeekPlan } from '../../drills/index.ts';
+import type { WeekPlan } from '../../drills/index.ts';
 import { getClass, type TeacherScope } from '../classes/get-class.ts';
 import { lockClass } from '../classes/lock-class.ts';
 import type { Store } from '../connection/db.ts';
 import { newId } from '../connection/ids.ts';
 import { inTransaction } from '../connection/transaction.ts';
-import { AppError } from '../errors.ts';
 import { type PLAN_SOURCES, weekPlan } from '../schema/index.ts';
 import { storedPlan } from './plan-json.ts';
 
@@ -37,6 +36,8 @@ export async function getPlans(store: Store, scope: TeacherScope): Promise<Class
 /** A plan in force and since when. */
 export interface ActivePlan extends StoredPlan {
   readonly since: Date;
+  /** Whether a teacher put a draft in use: that was kept before. What the planner puts in force is made in that moment. */
+  readonly fromDraft: boolean;
 }
 
 /** The plan in force, for the planner. */
@@ -47,10 +48,13 @@ export async function getActivePlan(store: Store, classId: string): Promise<Acti
       plan: weekPlan.plan,
       source: weekPlan.source,
       since: weekPlan.activatedAt,
+      createdAt: weekPlan.createdAt,
     })
     .from(weekPlan)
     .where(and(eq(weekPlan.classId, classId), eq(weekPlan.status, 'active')));
-  return row?.since ? { ...row, plan: storedPlan(row.plan), since: row.since } : null;
+  if (!row?.since) return null;
+  const { createdAt, since, ...stored } = row;
+  return { ...stored, plan: storedPlan(row.plan), since, fromDraft: createdAt < since };
 }
 
 /**
@@ -83,31 +87,8 @@ export async function saveDraftPlan(
   });
 }
 
-/** Puts the draft in force from the next evening that is sent. Without a draft `not_found`; with a faulty one `invalid`. */
-export async function activatePlan(
-  store: Store,
-  scope: TeacherScope,
-  now: Date,
-): Promise<WeekPlan> {
-  return inTransaction(store, async (inner) => {
-    await getClass(inner, scope);
-    await lockClass(inner, scope.classId);
-    const draft = await planOf(inner, scope.classId, 'draft');
-    if (!draft) throw new AppError('not_found', 'draft plan');
-    if (checkPlan(draft.plan).length > 0) throw new AppError('invalid', 'week plan');
-    await inner.db
-      .update(weekPlan)
-      .set({ status: 'past' })
-      .where(and(eq(weekPlan.classId, scope.classId), eq(weekPlan.status, 'active')));
-    await inner.db
-      .update(weekPlan)
-      .set({ status: 'active', activatedAt: now })
-      .where(eq(weekPlan.id, draft.id));
-    return draft.plan;
-  });
-}
-
-async function planOf(
+/** The plan of a class in a state; at most one is active and at most one a draft. */
+export async function planOf(
   store: Store,
   classId: string,
   status: 'active' | 'draft',

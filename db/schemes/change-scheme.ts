@@ -3,6 +3,7 @@ import { checkPlan, TERM_WEEKS, type WeekPlan } from '../../drills/index.ts';
 import type { ActToUndo } from '../acts/act-kinds.ts';
 import { keepAct } from '../acts/keep-act.ts';
 import { getClass, type TeacherScope } from '../classes/get-class.ts';
+import { lockClass } from '../classes/lock-class.ts';
 import type { Store } from '../connection/db.ts';
 import { inTransaction } from '../connection/transaction.ts';
 import { AppError } from '../errors.ts';
@@ -74,7 +75,8 @@ export async function undoWeekRemoval(
   { classId, by, before }: ActToUndo<'termWeekRemoved'>,
   now: Date,
 ): Promise<void> {
-  const found = await schemeInUse(inner, classId, 'lock');
+  await lockClass(inner, classId);
+  const found = await schemeInUse(inner, classId);
   if (found?.id !== before.schemeId) throw new AppError('conflict', 'term');
   if (found.weeks.length >= TERM_WEEKS.max) throw new AppError('conflict', 'term weeks');
   const weeks = found.weeks.toSpliced(before.week - 1, 0, before.plan);
@@ -89,7 +91,8 @@ async function toChange(
   of?: number,
 ): Promise<Scheme> {
   await getClass(inner, scope);
-  const found = await schemeInUse(inner, scope.classId, 'lock');
+  await lockClass(inner, scope.classId);
+  const found = await schemeInUse(inner, scope.classId);
   if (!found) throw new AppError('not_found', 'term');
   if (of === undefined && !found.weeks[week - 1]) throw new AppError('not_found', 'term week');
   return found;

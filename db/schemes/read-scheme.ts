@@ -24,17 +24,12 @@ export async function getScheme(store: Store, scope: TeacherScope): Promise<Sche
   return schemeInUse(store, scope.classId);
 }
 
-/** The term in use, for the planner. With `lock` it is kept from changing until the transaction ends. */
-export async function schemeInUse(
-  store: Store,
-  classId: string,
-  lock?: 'lock',
-): Promise<Scheme | null> {
-  const query = store.db
+/** The term in use, for the planner. It is changed under the class's lock only. */
+export async function schemeInUse(store: Store, classId: string): Promise<Scheme | null> {
+  const [row] = await store.db
     .select()
     .from(scheme)
     .where(and(eq(scheme.classId, classId), isNull(scheme.retiredAt)));
-  const [row] = lock ? await query.for('update') : await query;
   if (!row) return null;
   const weeks = await store.db
     .select({ plan: schemeWeek.plan })

@@ -36,7 +36,7 @@ export async function startScheme(
     if (weeks.length < min || weeks.length > max) throw new AppError('invalid', 'term weeks');
     if (weeks.some((plan) => checkPlan(plan).length > 0))
       throw new AppError('invalid', 'week plan');
-    const current = await schemeInUse(inner, scope.classId, 'lock');
+    const current = await schemeInUse(inner, scope.classId);
     if ((current?.id ?? null) !== instead) return null;
     if (current) await retire(inner, scope.classId, current.id, now);
     const started = newId(now);
@@ -63,7 +63,7 @@ export async function retireScheme(
   return inTransaction(store, async (inner) => {
     await getClass(inner, scope);
     await lockClass(inner, scope.classId);
-    const current = await schemeInUse(inner, scope.classId, 'lock');
+    const current = await schemeInUse(inner, scope.classId);
     if (!current) return null;
     await retire(inner, scope.classId, current.id, now);
     const before = { started: null, ended: current.id };
@@ -78,7 +78,7 @@ export async function undoTermChange(
   now: Date,
 ): Promise<void> {
   await lockClass(inner, classId);
-  const current = await schemeInUse(inner, classId, 'lock');
+  const current = await schemeInUse(inner, classId);
   if ((current?.id ?? null) !== started) throw new AppError('conflict', 'term');
   if (started) await retire(inner, classId, started, now);
   if (!ended) return;
@@ -96,7 +96,8 @@ export async function moveScheme(
 ): Promise<boolean> {
   return inTransaction(store, async (inner) => {
     await getClass(inner, scope);
-    const current = await schemeInUse(inner, scope.classId, 'lock');
+    await lockClass(inner, scope.classId);
+    const current = await schemeInUse(inner, scope.classId);
     if (!current) throw new AppError('not_found', 'term');
     if (current.firstDay !== from) return false;
     await inner.db

@@ -71,9 +71,14 @@ async function toUse(
   return { scheme, plan, active };
 }
 
-/** A plan that was there before the term was made is nobody's choice against it. */
-function isChosen({ source, since }: ActivePlan, { createdAt }: Scheme, due: WeekDue): boolean {
-  return source !== 'scheme' && since > due.chosenAfter && since > createdAt;
+/**
+ * A plan that was there before the term was made is nobody's choice against it. One taken from the term into the draft and used
+ * in another week is a choice until the term is changed.
+ */
+function isChosen(active: ActivePlan, scheme: Scheme, due: WeekDue): boolean {
+  const { source, since, fromDraft } = active;
+  const isFromTerm = source === 'scheme' && !(fromDraft && since > scheme.changedAt);
+  return !isFromTerm && since > due.chosenAfter && since > scheme.createdAt;
 }
 
 function isInForce(active: ActivePlan, plan: WeekPlan): boolean {

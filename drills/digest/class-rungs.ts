@@ -2,8 +2,8 @@ import type { RungId } from '../ladder/rung.ts';
 import type { JudgedChild } from './judge-class.ts';
 
 /**
- * The rungs that the class practised this week: all that somebody has marks on, but for those which only children with steps of
- * their own (see Adjustment) practised. Where everybody has such steps, these are the class's.
+ * The rungs that the class practised this week: all that somebody has marks on, but for those that only children practised whose
+ * steps were not the class's (see PartScore). Where everybody had such steps, these are the class's.
  *
  * A rung of one child's own is no step of the class: nothing is proposed for it, and the class has not passed it.
  */

@@ -7,8 +7,8 @@ import type { EveningStatus } from './silent-run.ts';
 
 /**
  * How one part of an evening was marked. A mixed part has a score for each of its rungs (see splitMixed); `mixed` is then the
- * whole part's blueprint, and left out for any other. `own` says that the child had steps of its own that evening, easier or
- * harder than the class's.
+ * whole part's blueprint, and left out for any other. `own` says that the steps were not the class's: that evening the child had
+ * easier or harder ones of its own, or was in another class.
  */
 export interface PartScore {
   readonly strand: Strand;

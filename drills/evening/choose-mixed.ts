@@ -1,6 +1,7 @@
 import type { SchoolDay } from '../calendar/school-day.ts';
 import type { FactId } from '../facts/fact-id.ts';
 import { familyOf } from '../facts/near-twin.ts';
+import { placeOf } from '../ladder/neighbour-rung.ts';
 import type { FactRung } from '../ladder/rung.ts';
 import { type RungEntry, rungTable } from '../ladder/rung-table.ts';
 import { rungById } from '../ladder/rungs.ts';
@@ -31,7 +32,7 @@ export interface MixedChoice {
  *
  * Each rung gives as many as the others, one more where that does not come out even and more where another has too few; which
  * ones is chosen as for a part of that rung alone, and its share of new facts is smaller by as much. Then all are shuffled, near
- * twins apart. A fact that two rungs have is the earlier one's.
+ * twins apart. A fact that two rungs have is the easier one's, so that a step mixed into one that holds all its facts has its share.
  *
  * After missed evenings each rung's cards are chosen for that (see chooseCatchUp), and the part opens with the surest of all.
  */
@@ -85,10 +86,11 @@ export function drawFacts(part: FactPart, random: Random): FactId[] {
   return tables.length > 1 ? random.shuffle(drawn) : drawn;
 }
 
-/** Every rung's facts, without those that an earlier one has. */
+/** Every rung's facts, from the easiest rung up, in whatever order they were named; without those that an easier one has. */
 function tablesOf(rungs: readonly FactRung[]): RungEntry[][] {
   const taken = new Set<FactId>();
-  return rungs.map((rung) => {
+  const fromEasiest = rungs.toSorted((one, other) => placeOf(one) - placeOf(other));
+  return fromEasiest.map((rung) => {
     const own = rungTable(rung).filter(({ fact }) => !taken.has(fact));
     for (const { fact } of own) taken.add(fact);
     return own;

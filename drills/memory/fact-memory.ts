@@ -56,7 +56,8 @@ export function remember(
 /**
  * One child's whole memory from all marks that count, in the order they were given. Each mark also lends to the relatives of
  * its fact, one hop and no further; a relative that was never asked gets an entry too, because its state matters to the choice
- * of new facts. A fact's memory follows from its own marks and its relatives' alone, in their order.
+ * of new facts. A fact's memory follows from its own marks and its relatives' alone, in their order. `before` is what earlier
+ * marks, which may be gone, have given already: folding in two steps gives the same as folding all at once.
  *
  * @example
  * rebuildMemory([]).size; // 0
@@ -64,15 +65,16 @@ export function remember(
 export function rebuildMemory(
   marks: readonly Mark[],
   model: MemoryModel = MEMORY_MODEL,
+  before: ReadonlyMap<FactId, FactMemory> = new Map(),
 ): Map<FactId, FactMemory> {
-  const memory = new Map<FactId, FactMemory>();
+  const memory = new Map(before);
   for (const mark of marks) {
     memory.set(mark.fact, remember(memory.get(mark.fact), mark, model));
     for (const { fact, share } of relativesOf(mark.fact)) {
-      const before = memory.get(fact) ?? unasked(fact, model);
+      const known = memory.get(fact) ?? unasked(fact, model);
       const { right, way } = mark;
-      const state = model.learn(before.state, { day: numberOf(mark.day), right, way, share });
-      memory.set(fact, { ...before, state });
+      const state = model.learn(known.state, { day: numberOf(mark.day), right, way, share });
+      memory.set(fact, { ...known, state });
     }
   }
   return memory;

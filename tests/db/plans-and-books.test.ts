@@ -6,6 +6,7 @@ import {
   readEvening,
   type Store,
   saveDraftPlan,
+  undoAct,
 } from '../../db/index.ts';
 import type { WeekPlan } from '../../drills/index.ts';
 import { refusalOf } from '../support/code-of.ts';
@@ -23,6 +24,7 @@ const OTHER_PLAN: WeekPlan = { parts: [{ rung: 'halves.to10', cards: 5, seconds:
 describe.each(backends)('on $name', (backend) => {
   const opened = sharedStore(backend);
   describe('a week plan', () => plans(opened));
+  describe('a week plan', () => takenBack(opened));
   describe('a workbook', () => booksSuite(opened));
   describe('a child’s place in its workbooks', () => pagesSuite(opened));
 });
@@ -36,9 +38,12 @@ function plans(opened: () => Store) {
     const { active, draft } = await getPlans(opened(), scope);
     expect([active, draft?.plan]).toEqual([null, PLAN]);
     expect(await getActivePlan(opened(), schoolClass.id)).toBeNull();
-    expect(await activatePlan(opened(), scope, MORNING)).toEqual(PLAN);
+    expect((await activatePlan(opened(), scope, MORNING)).plan).toEqual(PLAN);
     expect(await getPlans(opened(), scope)).toEqual({ active: draft, draft: null });
-    expect(await getActivePlan(opened(), schoolClass.id)).toEqual({ ...draft, since: MORNING });
+    expect(await getActivePlan(opened(), schoolClass.id)).toMatchObject({
+      ...draft,
+      since: MORNING,
+    });
   });
 
   it('once activated takes the place of the one before', async () => {
@@ -80,5 +85,38 @@ function plans(opened: () => Store) {
     expect(await readEvening(opened(), view.id)).toEqual(view);
     const next = await anEvening(opened(), classroom, family, { on: TUESDAY });
     expect(next.view.drill.parts.map((part) => part.rung)).toEqual(['halves.to10']);
+  });
+}
+
+function takenBack(opened: () => Store) {
+  it('put in use can be taken back: the plan before it is in force since when it was, and it is the draft again', async () => {
+    const classroom = await aClass(opened());
+    const { scope, schoolClass } = classroom;
+    const before = await aPlan(opened(), classroom, PLAN);
+    const undo = (actId: string) =>
+      undoAct(opened(), { teacherId: scope.teacherId, actId, now: MORNING });
+    await saveDraftPlan(opened(), scope, { plan: OTHER_PLAN, now: MORNING });
+    const { actId } = await activatePlan(opened(), scope, MORNING);
+    await undo(actId);
+    expect(await getActivePlan(opened(), schoolClass.id)).toEqual(before);
+    expect((await getPlans(opened(), scope)).draft?.plan).toEqual(OTHER_PLAN);
+    const again = await activatePlan(opened(), scope, MORNING);
+    await saveDraftPlan(opened(), scope, { plan: PLAN, now: MORNING });
+    await undo(again.actId);
+    expect((await getPlans(opened(), scope)).draft?.plan).toEqual(PLAN);
+  });
+
+  it('put in use as the first can be taken back, and not once another is in use', async () => {
+    const { scope, schoolClass } = await aClass(opened());
+    const undo = (actId: string) =>
+      undoAct(opened(), { teacherId: scope.teacherId, actId, now: MORNING });
+    await saveDraftPlan(opened(), scope, { plan: PLAN, now: MORNING });
+    const first = await activatePlan(opened(), scope, MORNING);
+    await undo(first.actId);
+    expect(await getActivePlan(opened(), schoolClass.id)).toBeNull();
+    const second = await activatePlan(opened(), scope, MORNING);
+    await saveDraftPlan(opened(), scope, { plan: OTHER_PLAN, now: MORNING });
+    await activatePlan(opened(), scope, MORNING);
+    expect(await refusalOf(undo(second.actId))).toBe('conflict: week plan');
   });
 }
