@@ -1,4 +1,10 @@
-import { giveUpAttempts, purgeCodeMisses, purgeGreetings, purgeUpdates, wakeWaiting } from '../db/index.ts';
+import {
+  giveUpAttempts,
+  purgeCodeMisses,
+  purgeGreetings,
+  purgeUpdates,
+  wakeWaiting,
+} from '../db/index.ts';
 import type { PlanDeps } from './ports.ts';
 
 /** After this long an attempt without an end has lost its process, and a waiting row its job. Far above a send's time-out. */

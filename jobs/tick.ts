@@ -4,6 +4,7 @@ import { planDigest } from './plan-digests.ts';
 import { planEvenings } from './plan-evenings.ts';
 import { planNudges } from './plan-nudges.ts';
 import { planReminders } from './plan-reminders.ts';
+import { planRetention } from './plan-retention.ts';
 import { planTerm } from './plan-term.ts';
 import type { PlanDeps } from './ports.ts';
 import { sweep } from './sweep.ts';
@@ -38,6 +39,7 @@ export async function tick(deps: PlanDeps): Promise<TickReport> {
   await guarded({ step: 'sweep' }, async () => {
     Object.assign(swept, await sweep(deps));
   });
+  await guarded({ step: 'retention' }, () => planRetention(deps));
   await guarded({ step: 'reminders' }, async () => {
     report.reminders += await planReminders(deps);
   });

@@ -10,6 +10,7 @@ import {
 import type { Store } from '../connection/db.ts';
 import { factMemory } from '../schema/index.ts';
 import { currentMarks } from './current-marks.ts';
+import { readBase } from './memory-base.ts';
 import { memoryRow } from './memory-row.ts';
 
 /**
@@ -25,8 +26,10 @@ export async function refreshMemory(
 ): Promise<void> {
   if (facts.length === 0) return;
   const touched = withRelatives(facts);
-  const marks = await currentMarks(store, childId, [...withRelatives([...touched])]);
-  const rebuilt = [...rebuildMemory(marks, model)].filter(([fact]) => touched.has(fact));
+  const read = [...withRelatives([...touched])];
+  const marks = await currentMarks(store, childId, read);
+  const base = await readBase(store, childId, model, read);
+  const rebuilt = [...rebuildMemory(marks, model, base)].filter(([fact]) => touched.has(fact));
   await store.db
     .delete(factMemory)
     .where(and(eq(factMemory.childId, childId), inArray(factMemory.fact, [...touched])));
@@ -39,7 +42,8 @@ export async function refreshAllMemory(
   childId: string,
   model: MemoryModel = MEMORY_MODEL,
 ): Promise<void> {
-  const rebuilt = rebuildMemory(await currentMarks(store, childId), model);
+  const base = await readBase(store, childId, model);
+  const rebuilt = rebuildMemory(await currentMarks(store, childId), model, base);
   await store.db.delete(factMemory).where(eq(factMemory.childId, childId));
   await insertMemory(store, childId, [...rebuilt], model);
 }

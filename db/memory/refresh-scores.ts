@@ -1,4 +1,4 @@
-import { eq, sql } from 'drizzle-orm';
+import { and, eq, inArray, isNull, sql } from 'drizzle-orm';
 import { blueprintOf, type DrillPart } from '../../drills/index.ts';
 import type { Store } from '../connection/db.ts';
 import { storedDrill } from '../evenings/drill-json.ts';
@@ -16,19 +16,20 @@ interface Evidence {
 
 /**
  * Writes a child's part scores anew: of each part the highest revision of its marks or run results counts, and the stored
- * drill says what the part was. A score without marks goes.
+ * drill says what the part was. A score without marks goes, but where they were deleted after their school year.
  */
 export async function refreshScores(store: Store, childId: string): Promise<void> {
   const evenings = await store.db
     .select({ id: evening.id, drill: evening.drill })
     .from(evening)
-    .where(eq(evening.childId, childId));
+    .where(and(eq(evening.childId, childId), isNull(evening.summarisedAt)));
   const drills = new Map(evenings.map(({ id, drill }) => [id, storedDrill(drill)]));
   const scores = (await latestOf(store, childId)).flatMap((each) => {
     const part = drills.get(each.eveningId)?.parts[each.part];
     return part ? [{ ...each, childId, ...kindOf(part) }] : [];
   });
-  await store.db.delete(partScore).where(eq(partScore.childId, childId));
+  const ids = [...drills.keys()];
+  if (ids.length > 0) await store.db.delete(partScore).where(inArray(partScore.eveningId, ids));
   if (scores.length > 0) await store.db.insert(partScore).values(scores);
 }
 

@@ -1,3 +1,9 @@
+CREATE TABLE "code_miss" (
+	"id" uuid PRIMARY KEY NOT NULL,
+	"chat_id" bigint NOT NULL,
+	"at" timestamp with time zone NOT NULL
+);
+--> statement-breakpoint
 CREATE TABLE "expectation" (
 	"chat_id" bigint PRIMARY KEY NOT NULL,
 	"kind" text NOT NULL,
@@ -12,6 +18,7 @@ CREATE TABLE "inbox" (
 	"payload" jsonb,
 	"status" text NOT NULL,
 	"tries" integer DEFAULT 0 NOT NULL,
+	"shed" boolean DEFAULT false NOT NULL,
 	"received_at" timestamp with time zone NOT NULL,
 	"not_before" timestamp with time zone NOT NULL,
 	"claimed_at" timestamp with time zone,
@@ -58,6 +65,11 @@ CREATE TABLE "rate" (
 	"paused_until" timestamp with time zone
 );
 --> statement-breakpoint
+CREATE TABLE "upkeep" (
+	"kind" text PRIMARY KEY NOT NULL,
+	"done_at" timestamp with time zone NOT NULL
+);
+--> statement-breakpoint
 CREATE TABLE "fact_memory" (
 	"child_id" uuid NOT NULL,
 	"fact" text NOT NULL,
@@ -91,6 +103,19 @@ CREATE TABLE "marking" (
 	"part" integer NOT NULL,
 	"missed" jsonb NOT NULL,
 	CONSTRAINT "marking_evening_id_part_pk" PRIMARY KEY("evening_id","part")
+);
+--> statement-breakpoint
+CREATE TABLE "memory_base" (
+	"child_id" uuid NOT NULL,
+	"fact" text NOT NULL,
+	"asked" integer NOT NULL,
+	"right" integer NOT NULL,
+	"streak" integer NOT NULL,
+	"last_day" date,
+	"last_right" boolean NOT NULL,
+	"model" text NOT NULL,
+	"state" double precision[] NOT NULL,
+	CONSTRAINT "memory_base_child_id_fact_pk" PRIMARY KEY("child_id","fact")
 );
 --> statement-breakpoint
 CREATE TABLE "page_log" (
@@ -170,6 +195,8 @@ CREATE TABLE "child" (
 	"time_since" timestamp with time zone,
 	"created_at" timestamp with time zone NOT NULL,
 	"archived_at" timestamp with time zone,
+	"erasing_since" timestamp with time zone,
+	"erasing_by" uuid,
 	CONSTRAINT "child_number_in_class" UNIQUE("class_id","number"),
 	CONSTRAINT "child_with_class" UNIQUE("id","class_id")
 );
@@ -241,7 +268,8 @@ CREATE TABLE "class" (
 	"times_since" timestamp with time zone NOT NULL,
 	"digest_since" timestamp with time zone NOT NULL,
 	"created_at" timestamp with time zone NOT NULL,
-	"archived_at" timestamp with time zone
+	"archived_at" timestamp with time zone,
+	"top_number" integer DEFAULT 0 NOT NULL
 );
 --> statement-breakpoint
 CREATE TABLE "slip" (
@@ -306,6 +334,7 @@ CREATE TABLE "evening" (
 	"started_at" timestamp with time zone,
 	"declined_at" timestamp with time zone,
 	"remind_at" timestamp with time zone,
+	"summarised_at" timestamp with time zone,
 	CONSTRAINT "evening_once_a_day" UNIQUE("child_id","day")
 );
 --> statement-breakpoint
@@ -357,6 +386,7 @@ ALTER TABLE "mark" ADD CONSTRAINT "mark_evening_id_evening_id_fk" FOREIGN KEY ("
 ALTER TABLE "mark" ADD CONSTRAINT "mark_child_id_child_id_fk" FOREIGN KEY ("child_id") REFERENCES "public"."child"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "mark" ADD CONSTRAINT "mark_helper_id_helper_id_fk" FOREIGN KEY ("helper_id") REFERENCES "public"."helper"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "marking" ADD CONSTRAINT "marking_evening_id_evening_id_fk" FOREIGN KEY ("evening_id") REFERENCES "public"."evening"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
+ALTER TABLE "memory_base" ADD CONSTRAINT "memory_base_child_id_child_id_fk" FOREIGN KEY ("child_id") REFERENCES "public"."child"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "page_log" ADD CONSTRAINT "page_log_evening_id_evening_id_fk" FOREIGN KEY ("evening_id") REFERENCES "public"."evening"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "page_log" ADD CONSTRAINT "page_log_child_id_child_id_fk" FOREIGN KEY ("child_id") REFERENCES "public"."child"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "page_log" ADD CONSTRAINT "page_log_book_id_book_id_fk" FOREIGN KEY ("book_id") REFERENCES "public"."book"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
@@ -392,8 +422,12 @@ ALTER TABLE "note" ADD CONSTRAINT "note_teacher_id_teacher_id_fk" FOREIGN KEY ("
 ALTER TABLE "scheme" ADD CONSTRAINT "scheme_class_id_class_id_fk" FOREIGN KEY ("class_id") REFERENCES "public"."class"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "scheme_week" ADD CONSTRAINT "scheme_week_scheme_id_scheme_id_fk" FOREIGN KEY ("scheme_id") REFERENCES "public"."scheme"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "week_plan" ADD CONSTRAINT "week_plan_class_id_class_id_fk" FOREIGN KEY ("class_id") REFERENCES "public"."class"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
+CREATE INDEX "code_miss_by_chat" ON "code_miss" USING btree ("chat_id","at");--> statement-breakpoint
+CREATE INDEX "code_miss_by_time" ON "code_miss" USING btree ("at");--> statement-breakpoint
 CREATE INDEX "inbox_open" ON "inbox" USING btree ("update_id") WHERE "inbox"."status" in ('pending', 'handling');--> statement-breakpoint
 CREATE INDEX "inbox_handled" ON "inbox" USING btree ("handled_at");--> statement-breakpoint
+CREATE INDEX "inbox_waiting" ON "inbox" USING btree ("bot_id","actor_id") WHERE "inbox"."status" in ('pending', 'handling');--> statement-breakpoint
+CREATE INDEX "inbox_shed" ON "inbox" USING btree ("bot_id","actor_id","received_at") WHERE "inbox"."shed";--> statement-breakpoint
 CREATE INDEX "ledger_waiting" ON "ledger" USING btree ("not_before") WHERE "ledger"."status" = 'planned';--> statement-breakpoint
 CREATE INDEX "ledger_attempting" ON "ledger" USING btree ("attempted_at") WHERE "ledger"."status" = 'attempting';--> statement-breakpoint
 CREATE INDEX "ledger_by_evening" ON "ledger" USING btree ("evening_id");--> statement-breakpoint

@@ -29,6 +29,8 @@ export const LEDGER_KINDS = [
   'class_stopped',
   'class_resumed',
   'handed_over',
+  'erasing',
+  'kept_after_all',
 ] as const;
 
 /**
@@ -95,7 +97,9 @@ export const inbox = pgTable(
     primaryKey({ columns: [t.botId, t.updateId] }),
     index('inbox_open').on(t.updateId).where(sql`${t.status} in ('pending', 'handling')`),
     index('inbox_handled').on(t.handledAt),
-    index('inbox_waiting').on(t.botId, t.actorId).where(sql`${t.status} in ('pending', 'handling')`),
+    index('inbox_waiting')
+      .on(t.botId, t.actorId)
+      .where(sql`${t.status} in ('pending', 'handling')`),
     index('inbox_shed').on(t.botId, t.actorId, t.receivedAt).where(sql`${t.shed}`),
     check('inbox_status', sql`${t.status} in ('pending', 'handling', 'done', 'failed')`),
   ],
@@ -140,3 +144,9 @@ export const codeMiss = pgTable(
   },
   (t) => [index('code_miss_by_chat').on(t.chatId, t.at), index('code_miss_by_time').on(t.at)],
 );
+
+/** When a piece of upkeep last found nothing more to do; it rests for a day then. */
+export const upkeep = pgTable('upkeep', {
+  kind: text('kind').primaryKey(),
+  doneAt: instant('done_at').notNull(),
+});

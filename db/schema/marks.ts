@@ -176,3 +176,25 @@ export const factMemory = pgTable(
   },
   (t) => [primaryKey({ columns: [t.childId, t.fact] })],
 );
+
+/**
+ * What the marks that were deleted after their school year said of a child and a fact: the memory that the marks which are
+ * still there are folded upon. Columns as in {@link factMemory}.
+ */
+export const memoryBase = pgTable(
+  'memory_base',
+  {
+    childId: uuid('child_id')
+      .notNull()
+      .references(() => child.id),
+    fact: text('fact').notNull(),
+    asked: integer('asked').notNull(),
+    right: integer('right').notNull(),
+    streak: integer('streak').notNull(),
+    lastDay: date('last_day', { mode: 'string' }),
+    lastRight: boolean('last_right').notNull(),
+    model: text('model').notNull(),
+    state: doublePrecision('state').array().notNull(),
+  },
+  (t) => [primaryKey({ columns: [t.childId, t.fact] })],
+);

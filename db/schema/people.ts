@@ -70,6 +70,8 @@ export const schoolClass = pgTable('class', {
   digestSince: instant('digest_since').notNull(),
   createdAt: instant('created_at').notNull(),
   archivedAt: instant('archived_at'),
+  /** The highest number that was ever given to a child whose rows are gone. */
+  topNumber: integer('top_number').notNull().default(0),
 });
 
 /** Who teaches which class. Every teacher-side read and write is scoped through this table. */
@@ -121,6 +123,9 @@ export const child = pgTable(
     timeSince: instant('time_since'),
     createdAt: instant('created_at').notNull(),
     archivedAt: instant('archived_at'),
+    /** Since when the family wishes it erased, and which helper said so. It is archived too; a day later its rows go. */
+    erasingSince: instant('erasing_since'),
+    erasingBy: uuid('erasing_by'),
   },
   (t) => [
     unique('child_number_in_class').on(t.classId, t.number),

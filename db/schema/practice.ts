@@ -125,6 +125,8 @@ export const evening = pgTable(
     startedAt: instant('started_at'),
     declinedAt: instant('declined_at'),
     remindAt: instant('remind_at'),
+    /** Since when its scores are all that is kept: the marks were deleted after their school year. */
+    summarisedAt: instant('summarised_at'),
   },
   (t) => [
     unique('evening_once_a_day').on(t.childId, t.day),

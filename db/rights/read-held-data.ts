@@ -1,0 +1,153 @@
+import { and, asc, eq, isNull } from 'drizzle-orm';
+import type { Store } from '../connection/db.ts';
+import { inTransaction } from '../connection/transaction.ts';
+import { AppError } from '../errors.ts';
+import {
+  adjustment,
+  book,
+  child,
+  consent,
+  factMemory,
+  helper,
+  helperChild,
+  ledger,
+  pagePlace,
+  schoolClass,
+  slip,
+} from '../schema/index.ts';
+import { type HeldData, heldData } from './held-data.ts';
+import { readHeldEvenings } from './read-held-evenings.ts';
+
+/**
+ * Reads everything kept about a child for one of its helpers, archived and being erased or not. A child that is not the
+ * helper's own is `not_found`.
+ */
+export async function readHeldData(
+  store: Store,
+  { helperId, childId, now }: { helperId: string; childId: string; now: Date },
+): Promise<HeldData> {
+  return inTransaction(store, async (inner) => {
+    const own = await ownRow(inner, helperId, childId);
+    const data: HeldData = {
+      format: 'suppersums-child',
+      version: 1,
+      madeAt: now.toISOString(),
+      child: { ...describe(own), adjustment: await readAdjustment(inner, childId) },
+      you: {
+        chatId: own.helper.chatId,
+        way: own.helper.way,
+        joinedAt: own.tie.joinedAt.toISOString(),
+        agreements: await readAgreements(inner, helperId, childId),
+        messages: await readMessages(inner, helperId, childId),
+      },
+      ...(await readBelongings(inner, childId)),
+      evenings: await readHeldEvenings(inner, childId),
+      memory: await readFacts(inner, childId),
+    };
+    return heldData.parse(data);
+  });
+}
+
+async function ownRow({ db }: Store, helperId: string, childId: string) {
+  const [row] = await db
+    .select({ tie: helperChild, helper, child, schoolClass })
+    .from(helperChild)
+    .innerJoin(helper, eq(helper.id, helperChild.helperId))
+    .innerJoin(child, eq(child.id, helperChild.childId))
+    .innerJoin(schoolClass, eq(schoolClass.id, child.classId))
+    .where(
+      and(
+        eq(helperChild.helperId, helperId),
+        eq(helperChild.childId, childId),
+        isNull(helperChild.leftAt),
+      ),
+    );
+  if (!row) throw new AppError('not_found', 'child');
+  return row;
+}
+
+function describe({ child: row, schoolClass: own }: Awaited<ReturnType<typeof ownRow>>) {
+  return {
+    nickname: row.nickname,
+    number: row.number,
+    classTitle: own.title,
+    zone: own.zone,
+    eveningTime: row.eveningTime ?? own.eveningTime,
+    addedAt: row.createdAt.toISOString(),
+    archivedAt: iso(row.archivedAt),
+    erasingSince: iso(row.erasingSince),
+  };
+}
+
+async function readAdjustment({ db }: Store, childId: string) {
+  const [row] = await db.select().from(adjustment).where(eq(adjustment.childId, childId));
+  if (!row) return null;
+  const { steps, fewer, untimed, since } = row;
+  return { steps, fewer, untimed, since: since.toISOString() };
+}
+
+async function readAgreements({ db }: Store, helperId: string, childId: string) {
+  const rows = await db
+    .select()
+    .from(consent)
+    .where(and(eq(consent.helperId, helperId), eq(consent.childId, childId)))
+    .orderBy(asc(consent.agreedAt));
+  return rows.map(({ textVersion, language, agreedAt, withdrawnAt }) => ({
+    textVersion,
+    language,
+    agreedAt: agreedAt.toISOString(),
+    withdrawnAt: iso(withdrawnAt),
+  }));
+}
+
+async function readMessages({ db }: Store, helperId: string, childId: string) {
+  const rows = await db
+    .select()
+    .from(ledger)
+    .where(and(eq(ledger.recipientId, helperId), eq(ledger.subjectId, childId)))
+    .orderBy(asc(ledger.day), asc(ledger.id));
+  return rows.map(({ kind, day, status, settledAt }) => ({
+    kind,
+    day,
+    status,
+    sentAt: status === 'sent' ? iso(settledAt) : null,
+  }));
+}
+
+async function readBelongings({ db }: Store, childId: string) {
+  const slips = await db.select().from(slip).where(eq(slip.childId, childId));
+  const books = await db.select().from(book).where(eq(book.childId, childId));
+  const places = await db
+    .select({ book: book.title, page: pagePlace.page, saidAt: pagePlace.saidAt })
+    .from(pagePlace)
+    .innerJoin(book, eq(book.id, pagePlace.bookId))
+    .where(and(eq(pagePlace.childId, childId), isNull(pagePlace.takenBackAt)))
+    .orderBy(asc(pagePlace.saidAt));
+  return {
+    slips: slips.map(({ createdAt, expiresAt, usesLeft }) => ({
+      issuedAt: createdAt.toISOString(),
+      expiresAt: expiresAt.toISOString(),
+      usesLeft,
+    })),
+    books: books.map(({ title, firstPage, lastPage, pagesADay }) => ({
+      title,
+      firstPage,
+      lastPage,
+      pagesADay,
+    })),
+    places: places.map((row) => ({ ...row, saidAt: row.saidAt.toISOString() })),
+  };
+}
+
+async function readFacts({ db }: Store, childId: string) {
+  const rows = await db
+    .select()
+    .from(factMemory)
+    .where(eq(factMemory.childId, childId))
+    .orderBy(asc(factMemory.fact));
+  return rows.map(({ childId: _, ...row }) => row);
+}
+
+function iso(instant: Date | null): string | null {
+  return instant === null ? null : instant.toISOString();
+}
