@@ -75,8 +75,8 @@ export function createApp(parts: AppParts): Hono<Env> {
     c.res.headers.set('x-content-type-options', 'nosniff');
     c.res.headers.set('x-rehearsal', 'true');
   });
+  app.use(sameOriginOnly(parts.service.allowRemote));
   app.route('/', botRoutes(parts));
-  app.use('/rehearsal/*', sameOriginOnly);
   app.route('/rehearsal', createPhoneApi(parts));
   app.route('/', createPageFiles());
   app.notFound(() => errorEnvelope(new ApiError(404, 'Not Found')));

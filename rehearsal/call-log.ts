@@ -1,3 +1,5 @@
+import { readJson } from './json.ts';
+
 /** One Bot API call as the network panel shows it. */
 export interface LoggedCall {
   /** Instant of the app's clock, ISO 8601. */
@@ -24,12 +26,7 @@ export function readable(params: Record<string, unknown>): Record<string, unknow
 }
 
 function opened(value: unknown): unknown {
-  if (typeof value !== 'string' || !/^[[{]/.test(value)) return value;
-  try {
-    return JSON.parse(value);
-  } catch {
-    return value;
-  }
+  return typeof value === 'string' && /^[[{]/.test(value) ? (readJson(value) ?? value) : value;
 }
 
 const KEPT = 2000;
@@ -39,13 +36,14 @@ export interface CallLog {
   all(): readonly LoggedCall[];
 }
 
-/** Keeps the last calls in memory. It is never written to a file. */
-export function createCallLog(): CallLog {
+/** Keeps the last calls in memory and tells of each. It is never written to a file. */
+export function createCallLog(added: () => void): CallLog {
   const calls: LoggedCall[] = [];
   return {
     add: (call) => {
       calls.push(call);
       if (calls.length > KEPT) calls.shift();
+      added();
     },
     all: () => calls,
   };

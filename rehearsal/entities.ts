@@ -3,6 +3,30 @@ import type { Entity } from './state.ts';
 const COMMAND = /(?<![\w/])\/[a-zA-Z0-9_]{1,32}(?:@\w{3,32})?/g;
 const LINK = /\bhttps?:\/\/[^\s<>"']*[^\s<>"'.,;:!?)]/g;
 
+/** Kinds of formatting (SPEC MessageEntity). */
+export const ENTITY_TYPES: ReadonlySet<string> = new Set([
+  'mention',
+  'hashtag',
+  'cashtag',
+  'bot_command',
+  'url',
+  'email',
+  'phone_number',
+  'bold',
+  'italic',
+  'underline',
+  'strikethrough',
+  'spoiler',
+  'blockquote',
+  'expandable_blockquote',
+  'code',
+  'pre',
+  'text_link',
+  'text_mention',
+  'custom_emoji',
+  'date_time',
+]);
+
 function found(text: string, pattern: RegExp, type: string): Entity[] {
   return [...text.matchAll(pattern)].map((match) => ({
     type,

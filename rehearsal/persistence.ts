@@ -21,13 +21,23 @@ export async function loadState(dataFile: string | undefined): Promise<State> {
     throw error;
   });
   if (raw === undefined) return emptyState();
-  const parsed: { format?: number; state?: State } = JSON.parse(raw);
-  if (parsed.format !== FORMAT || parsed.state === undefined) {
+  const saved = readSaved(raw);
+  if (saved === undefined) {
     throw new Error(
       `${dataFile} is not a rehearsal file of format ${FORMAT}. Move it away to start afresh.`,
     );
   }
-  return { ...emptyState(), ...parsed.state };
+  return { ...emptyState(), ...saved };
+}
+
+/** The state in a data file; undefined when it is cut short or of another kind. */
+function readSaved(raw: string): State | undefined {
+  try {
+    const saved: { format?: number; state?: State } | null = JSON.parse(raw);
+    return saved?.format === FORMAT ? saved.state : undefined;
+  } catch {
+    return undefined;
+  }
 }
 
 async function replaceFile(path: string, text: string): Promise<void> {

@@ -14,8 +14,11 @@ export function requireRehearsalToken(token: string): void {
     throw new Error('A rehearsal token holds only letters, digits, "_", "-" and ":".');
 }
 
-/** A bot's number, a colon and a long secret; that secrets have 35 characters is from memory. */
-const REAL_TOKEN = /^[1-9]\d{4,}:[\w-]{30,}$/;
+/**
+ * A bot's number, a colon and a long secret, perhaps with the quotation marks of a settings file; that secrets have 35
+ * characters is from memory.
+ */
+const REAL_TOKEN = /^["']?[1-9]\d{4,}:[\w-]{30,}["']?$/;
 
 /**
  * Refuses to start beside a real token, which a rehearsal has no use for. Throws an Error that names the setting and does

@@ -89,7 +89,8 @@ export async function startRehearsal(options: RehearsalOptions): Promise<Rehears
     control: options.control,
     faults,
     limits: createRateLimits(pace, options.limited ?? false),
-    log: createCallLog(),
+    // The page shows the log too, and a call that was refused changes nothing else.
+    log: createCallLog(revision.next),
     gate: options.gate,
     timeZone: options.timeZone,
     machineClock,

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { readJson } from './json.ts';
 import type { WebhookSetting } from './state.ts';
 
 /** How long the service waits for a webhook's answer, in milliseconds of the machine's clock. */
@@ -31,12 +32,8 @@ async function read(response: Response): Promise<Delivery> {
     };
   }
   if (!/json/.test(response.headers.get('content-type') ?? '')) return { kind: 'taken' };
-  try {
-    const call = reply.safeParse(JSON.parse(body));
-    return call.success ? { kind: 'taken', reply: call.data } : { kind: 'taken' };
-  } catch {
-    return { kind: 'taken' };
-  }
+  const call = reply.safeParse(readJson(body));
+  return call.success ? { kind: 'taken', reply: call.data } : { kind: 'taken' };
 }
 
 /**

@@ -11,10 +11,12 @@ const LOOK_AGAIN_MS = 1000;
 export interface WebhookSender {
   /** Sends what is due by the app's clock. Called when an update comes, when the clock moved and when a webhook is set. */
   look(): void;
-  /** Forgets failures and waits, as a new webhook begins afresh. */
+  /** Forgets failures and waits and hangs up on calls under way, as a new webhook begins afresh. */
   reset(): void;
   close(): void;
 }
+
+type Failure = Extract<Delivery, { kind: 'failed' }>;
 
 interface SenderParts {
   readonly state: State;
@@ -27,6 +29,16 @@ interface SenderParts {
   reply(call: WebhookReply): Promise<void>;
 }
 
+/** Keeps what `getWebhookInfo` tells, and drops a webhook that has been gone for too long. */
+function noteTrouble(state: State, { message, status }: Failure, now: number): void {
+  const { webhook } = state;
+  if (webhook === undefined) return;
+  webhook.lastError = { at: now, message };
+  if (status === 410) webhook.goneSince ??= now;
+  else delete webhook.goneSince;
+  if (now - (webhook.goneSince ?? now) > GONE_LIMIT_MS) delete state.webhook;
+}
+
 /**
  * Sends updates to the bot's webhook: one at a time a lane, so each lane keeps its order while lanes overtake one another,
  * and at most `max_connections` at once. A failed update is sent again until it expires; its lane waits for it.
@@ -34,6 +46,7 @@ interface SenderParts {
 export function createWebhookSender(parts: SenderParts): WebhookSender {
   const { state, updates } = parts;
   const lanes = new Map<string, Lane>();
+  let calls = new AbortController();
   const closing = new AbortController();
   let inFlight = 0;
   let isWaiting = false;
@@ -48,11 +61,7 @@ export function createWebhookSender(parts: SenderParts): WebhookSender {
       return;
     }
     noteFailure(lane, parts.now(), delivery.retryAfter, pending.update.update_id);
-    if (webhook === undefined) return;
-    webhook.lastError = { at: parts.now(), message: delivery.message };
-    if (delivery.status === 410) webhook.goneSince ??= parts.now();
-    else delete webhook.goneSince;
-    if (parts.now() - (webhook.goneSince ?? parts.now()) > GONE_LIMIT_MS) delete state.webhook;
+    noteTrouble(state, delivery, parts.now());
     parts.changed();
   };
   const send = async (pending: PendingUpdate, lane: Lane): Promise<void> => {
@@ -60,7 +69,11 @@ export function createWebhookSender(parts: SenderParts): WebhookSender {
     if (webhook === undefined) return;
     lane.isBusy = true;
     inFlight += 1;
-    const delivery = await deliverUpdate(webhook, pending.update, closing.signal);
+    const delivery = await deliverUpdate(
+      webhook,
+      pending.update,
+      AbortSignal.any([closing.signal, calls.signal]),
+    );
     lane.isBusy = false;
     inFlight -= 1;
     if (closing.signal.aborted) return;
@@ -93,7 +106,9 @@ export function createWebhookSender(parts: SenderParts): WebhookSender {
   return {
     look,
     reset: () => {
-      for (const lane of lanes.values()) noteSuccess(lane);
+      calls.abort();
+      calls = new AbortController();
+      lanes.clear();
     },
     close: () => closing.abort(),
   };

@@ -113,12 +113,16 @@ async function makeClass(stage: DemoStage): Promise<TeacherScope> {
   return { teacherId: teacher.id, classId: schoolClass.id };
 }
 
-/** Pastes the roster and reads each child's link off the bot's reply, as a teacher would. */
+/** Pastes the roster, asks for links to send on and reads each child's off the list, as a teacher would. */
 async function pasteRoster(stage: DemoStage, scope: TeacherScope): Promise<Map<string, string>> {
   const names = [...new Set(DEMO_FAMILIES.flatMap((family) => family.helps))];
   await stage.client.tapLabel(DEMO_TEACHER, BUTTONS.addChildren);
   await stage.settle();
   await say(stage, names.join('\n'));
+  for (const label of [BUTTONS.missingLinks, BUTTONS.makeLinks]) {
+    await stage.client.tapLabel(DEMO_TEACHER, label);
+    await stage.settle();
+  }
   const children = await listChildren(stage.store, scope);
   const chat = await stage.client.chat(DEMO_TEACHER);
   const text = chat.map((message) => message.text).join('\n');

@@ -18,27 +18,19 @@ import {
   weekdayOf,
 } from '../../drills/index.ts';
 import type { RehearsalControl, Stop } from '../../rehearsal/options.ts';
+import { type ClockWalk, createClockWalk } from './clock-walk.ts';
 import type { MovableClock } from './clocks.ts';
 
-/** When the clock is moved, the minutes between are not skipped but walked in steps, so that everything happens in order. */
-const STEP_MS = 5 * 60_000;
-
-/** The rehearsal's hand on the clock. `work` lets the app do what is due; `saved` is called after each move. */
+/** The rehearsal's hand on the clock. `work` lets the app do what is due; `saved` is called after each step of a move. */
 export function rehearsalControl(
   store: Store,
   clock: MovableClock,
   work: () => Promise<void>,
   saved: () => Promise<void>,
-): RehearsalControl {
+): RehearsalControl & ClockWalk {
   return {
     now: () => clock.now(),
-    moveTo: async (target) => {
-      while (clock.now() < target) {
-        clock.moveTo(new Date(Math.min(nextStep(clock.now()), target.getTime())));
-        await work();
-      }
-      await saved();
-    },
+    ...createClockWalk(clock, work, saved),
     stops: async () => {
       const classes = await listRunningClasses(store);
       const stops = await Promise.all(
@@ -49,11 +41,6 @@ export function rehearsalControl(
       return [...distinct.values()].sort((a, b) => a.at.getTime() - b.at.getTime());
     },
   };
-}
-
-/** The next whole five minutes. */
-function nextStep(now: Date): number {
-  return Math.floor(now.getTime() / STEP_MS) * STEP_MS + STEP_MS;
 }
 
 async function stopsOf(store: Store, schoolClass: SchoolClass, now: Date): Promise<Stop[]> {

@@ -47,6 +47,7 @@ export async function runRehearsal(
     // The clock may have jumped over the afternoon: tonight's clips are drawn while the first family reads its message.
     app?.ahead.look().catch((error) => log.warn({ problem: problemOf(error) }, 'not_drawn_ahead'));
   };
+  const control = rehearsalControl(store, clock, work, save);
   try {
     await claimStore(store, REHEARSAL_BOT);
     const rehearsal = await startRehearsal({
@@ -54,7 +55,7 @@ export async function runRehearsal(
       token: TOKEN,
       botUsername: 'harbour_lane_bot',
       botName: 'Suppersums',
-      control: rehearsalControl(store, clock, work, save),
+      control,
       dataFile: join(folder, 'chats.json'),
       timeZone: zone,
       settings: process.env,
@@ -74,6 +75,7 @@ export async function runRehearsal(
       app: running,
       welcome: `Suppersums is rehearsing. Open ${rehearsal.url} and pick a phone.\nNothing leaves this computer. Stop with Ctrl-C.`,
       stop: async () => {
+        await control.halt();
         await running.stop();
         await clips.close();
         await save();

@@ -1,3 +1,4 @@
+import { readJson } from '../json.ts';
 import { ApiError, badRequest } from './envelope.ts';
 import { parseMultipart } from './multipart.ts';
 
@@ -36,12 +37,8 @@ export async function readBody(request: Request): Promise<CallBody> {
 }
 
 function jsonObject(text: string): Record<string, unknown> {
-  try {
-    const value: unknown = JSON.parse(text);
-    if (typeof value === 'object' && value !== null && !Array.isArray(value)) return { ...value };
-  } catch {
-    // Falls through to the same refusal as a body that is JSON but no object.
-  }
+  const value = readJson(text);
+  if (typeof value === 'object' && value !== null && !Array.isArray(value)) return { ...value };
   throw badRequest("can't parse request: JSON object expected");
 }
 

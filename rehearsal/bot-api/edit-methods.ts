@@ -62,15 +62,15 @@ const editMessageCaption = method('editMessageCaption', (service, params) => {
   return apply(service, message, { ...caption, file }, keyboard);
 });
 
-const MEDIA_CLASSES: Readonly<Record<string, FileClass>> = {
-  photo: 'Photo',
-  video: 'Video',
-  document: 'Document',
-};
+const MEDIA_CLASSES: ReadonlyMap<string, FileClass> = new Map([
+  ['photo', 'Photo'],
+  ['video', 'Video'],
+  ['document', 'Document'],
+]);
 
 const editMessageMedia = method('editMessageMedia', async (service, params, { uploads }) => {
   const { media } = params;
-  const fileClass = MEDIA_CLASSES[media.type];
+  const fileClass = MEDIA_CLASSES.get(media.type);
   if (fileClass === undefined)
     throw badRequest(`the rehearsal shows photos, videos and documents, not "${media.type}"`);
   const keyboard = readInlineMarkup(params.reply_markup);

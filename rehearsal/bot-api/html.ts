@@ -1,25 +1,30 @@
 import type { Entity } from '../state.ts';
 import { badRequest } from './envelope.ts';
 
-const TAGS: Readonly<Record<string, string>> = {
-  b: 'bold',
-  strong: 'bold',
-  i: 'italic',
-  em: 'italic',
-  u: 'underline',
-  ins: 'underline',
-  s: 'strikethrough',
-  strike: 'strikethrough',
-  del: 'strikethrough',
-  code: 'code',
-  pre: 'pre',
-  a: 'text_link',
-  blockquote: 'blockquote',
-  'tg-spoiler': 'spoiler',
-  span: 'spoiler',
-};
+/** A map, because every object has a `constructor`, and a tag may be called so. */
+const TAGS: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    b: 'bold',
+    strong: 'bold',
+    i: 'italic',
+    em: 'italic',
+    u: 'underline',
+    ins: 'underline',
+    s: 'strikethrough',
+    strike: 'strikethrough',
+    del: 'strikethrough',
+    code: 'code',
+    pre: 'pre',
+    a: 'text_link',
+    blockquote: 'blockquote',
+    'tg-spoiler': 'spoiler',
+    span: 'spoiler',
+  }),
+);
 
-const NAMED: Readonly<Record<string, string>> = { lt: '<', gt: '>', amp: '&', quot: '"' };
+const NAMED: ReadonlyMap<string, string> = new Map(
+  Object.entries({ lt: '<', gt: '>', amp: '&', quot: '"' }),
+);
 
 interface Open {
   readonly tag: string;
@@ -73,7 +78,7 @@ function readToken(reading: Reading, token: RegExpExecArray, source: string): vo
       decimal === undefined ? Number.parseInt(hex ?? '', 16) : Number(decimal),
     );
   } else {
-    reading.text += named === undefined ? whole : (NAMED[named] ?? whole);
+    reading.text += named === undefined ? whole : (NAMED.get(named) ?? whole);
   }
 }
 
@@ -90,7 +95,7 @@ function attribute(attributes: string, name: string): string | undefined {
 }
 
 function openTag(reading: Reading, tag: string, attributes: string, byte: number): void {
-  const type = TAGS[tag];
+  const type = TAGS.get(tag);
   if (type === undefined) throw unreadable(`Unsupported start tag "${tag}" at byte offset ${byte}`);
   const className = attribute(attributes, 'class');
   if (tag === 'span' && className !== 'tg-spoiler')

@@ -23,7 +23,8 @@ function checkPhoto({ bytes }: Upload): void {
   const size = imageSize(bytes);
   if (size === undefined) throw badRequest('IMAGE_PROCESS_FAILED');
   const { width, height } = size;
-  const ratio = Math.max(width, height) / Math.max(1, Math.min(width, height));
+  // Without width or height the ratio is beyond all limits.
+  const ratio = Math.max(width, height, 1) / Math.min(width, height);
   if (width + height > PHOTO_SIDES || ratio > PHOTO_RATIO)
     throw badRequest('PHOTO_INVALID_DIMENSIONS');
 }

@@ -1,3 +1,5 @@
+import { badRequest } from './envelope.ts';
+
 export interface Part {
   readonly name: string;
   /** Present for file parts only. */
@@ -9,12 +11,13 @@ export interface Part {
  * Reads a multipart/form-data body.
  * Tolerant where HTTP clients differ: no space needed after ":" and ";", header names in any case,
  * file names quoted or bare, with spaces or any UTF-8. A bare file name ends at ";" and has
- * its "%20" and the like decoded, as on the service (tdlib/td HttpReader.cpp). Throws an Error when the boundary is missing.
+ * its "%20" and the like decoded, as on the service (tdlib/td HttpReader.cpp). Throws a 400 when the boundary is
+ * missing; the words are from memory.
  */
 export function parseMultipart(body: Uint8Array, contentType: string): Part[] {
   const boundary = /boundary=(?:"([^"]+)"|([^;\s]+))/i.exec(contentType);
   const mark = boundary?.[1] ?? boundary?.[2];
-  if (mark === undefined) throw new Error('multipart body without a boundary');
+  if (mark === undefined) throw badRequest('boundary not found');
   const buffer = Buffer.from(body.buffer, body.byteOffset, body.byteLength);
   return slices(buffer, `--${mark}`).flatMap((part) => {
     const read = readPart(part);

@@ -1,13 +1,9 @@
 import { z } from 'zod';
+import { readJson } from '../json.ts';
 
 /** Form and multipart bodies carry everything as text, so each reader also takes the text form. */
-function readJson(value: unknown): unknown {
-  if (typeof value !== 'string') return value;
-  try {
-    return JSON.parse(value);
-  } catch {
-    return value;
-  }
+function opened(value: unknown): unknown {
+  return typeof value === 'string' ? (readJson(value) ?? value) : value;
 }
 
 /** A whole number, also as digits. */
@@ -40,7 +36,7 @@ export const text = z.union([z.string(), z.number().transform(String)]);
 
 /** A value that may come as JSON text. */
 export function structured<S extends z.ZodType>(schema: S): z.ZodPreprocess<S> {
-  return z.preprocess(readJson, schema);
+  return z.preprocess(opened, schema);
 }
 
 export const entities = structured(

@@ -48,7 +48,7 @@ function choice(id, options) {
 /** @param {(fault: Fault) => void} setFault */
 function faultForm(setFault) {
   const method = choice('fault-method', [
-    ['*', 'any call'],
+    ['*', 'any call, also one for updates'],
     ...METHODS.map((name) => /** @type {const} */ ([name, name])),
   ]);
   const mode = choice('fault-mode', MODES);

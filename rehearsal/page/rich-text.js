@@ -2,17 +2,18 @@
 /** @import { Entity } from '../state.ts' */
 import { h } from './dom.js';
 
-/** @type {Record<string, keyof HTMLElementTagNameMap>} */
-const TAGS = {
-  bold: 'strong',
-  italic: 'em',
-  underline: 'u',
-  strikethrough: 's',
-  code: 'code',
-  pre: 'code',
-  blockquote: 'q',
-  spoiler: 'mark',
-};
+/** @type {ReadonlyMap<string, 'strong' | 'em' | 'u' | 's' | 'code' | 'q' | 'mark'>} */
+const TAGS = new Map([
+  ['bold', 'strong'],
+  ['italic', 'em'],
+  ['underline', 'u'],
+  ['strikethrough', 's'],
+  ['code', 'code'],
+  ['pre', 'code'],
+  ['blockquote', 'q'],
+  ['expandable_blockquote', 'q'],
+  ['spoiler', 'mark'],
+]);
 
 /**
  * Text with its entities as elements. Text is cut wherever an entity begins or ends, so overlapping
@@ -47,7 +48,7 @@ function piece(text, entities, showLink) {
   /** @type {Node} */
   let node = link ? showLink(text, link.url ?? text) : document.createTextNode(text);
   for (const { type } of entities) {
-    const tag = TAGS[type];
+    const tag = TAGS.get(type);
     if (tag) node = h(tag, {}, node);
   }
   return node;

@@ -1,3 +1,4 @@
+import { TEXT_LIMIT } from '../bot-api/formatted-text.ts';
 import { trimmed, withDetected } from '../entities.ts';
 import { addMessage, findMessage, removeMessage, type Service } from '../service.ts';
 import type { Account, Content, StoredMessage } from '../state.ts';
@@ -35,6 +36,13 @@ export function say(service: Service, id: number, text: string): StoredMessage {
   const starts = /^\/start(\s|$)/.test(cut.text);
   const account = starts ? requireWritable(service, id) : requireOpened(service, id);
   if (cut.text === '') throw new PhoneError(400, 'An empty message cannot be sent.');
+  const length = [...cut.text].length;
+  if (length > TEXT_LIMIT) {
+    throw new PhoneError(
+      400,
+      `A message holds up to ${TEXT_LIMIT} characters and this one has ${length}. Send it in parts.`,
+    );
+  }
   account.opened = true;
   return deliver(service, account, { text: cut.text, entities: withDetected(cut.text, []) });
 }

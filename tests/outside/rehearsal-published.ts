@@ -7,7 +7,12 @@ export const SPEC_FILE = '../shared/facts/botapi-spec.json';
 /** Whether the description is there to check against. */
 export const IS_HERE = existsSync(SPEC_FILE);
 
-const field = z.object({ name: z.string(), types: z.array(z.string()), required: z.boolean() });
+const field = z.object({
+  name: z.string(),
+  types: z.array(z.string()),
+  required: z.boolean(),
+  description: z.string(),
+});
 const entry = z.object({
   fields: z.array(field).optional(),
   subtypes: z.array(z.string()).optional(),

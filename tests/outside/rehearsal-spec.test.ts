@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { inputMedia, schemas } from '../../rehearsal/bot-api/schemas.ts';
+import { ENTITY_TYPES } from '../../rehearsal/entities.ts';
 import { IS_HERE, SPEC_FILE, spec } from './rehearsal-published.ts';
 
 if (!IS_HERE) {
@@ -62,5 +63,14 @@ describe.runIf(IS_HERE)('the parts of a new file in an edited message', () => {
     expect(new Set(Object.keys(inputMedia.shape))).toEqual(
       new Set(published.map(({ name }) => name)),
     );
+  });
+});
+
+describe.runIf(IS_HERE)('the kinds of formatting', () => {
+  it('are those published', () => {
+    const kinds = spec.types.MessageEntity?.fields?.find(({ name }) => name === 'type');
+    const published = [...(kinds?.description ?? '').matchAll(/"(\w+)"/g)].map(([, kind]) => kind);
+    expect(published.length).toBeGreaterThan(10);
+    expect([...ENTITY_TYPES]).toEqual(published);
   });
 });

@@ -12,6 +12,11 @@ it('entities of nothing, and those after the text, are left out', () => {
   expect(withinBounds('Wren', [...bold(1, 0), ...bold(4, 2)])).toEqual([]);
 });
 
+it('entities of a kind that is not published are left out', () => {
+  const wild = ['wild', 'constructor'].map((type) => ({ type, offset: 0, length: 4 }));
+  expect(withinBounds('Wren', [...wild, ...bold(0, 4)])).toEqual(bold(0, 4));
+});
+
 it.each([
   [
     bold(3, 4),

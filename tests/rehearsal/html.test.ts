@@ -20,8 +20,9 @@ describe('parseHtml', () => {
   });
 
   it('reads links and character references', () => {
-    expect(parseHtml('<a href="https://example.org/">here</a> &#65;&#x42;&nope;')).toEqual({
-      text: 'here AB&nope;',
+    const source = '<a href="https://example.org/">here</a> &#65;&#x42;&nope;&constructor;';
+    expect(parseHtml(source)).toEqual({
+      text: 'here AB&nope;&constructor;',
       entities: [{ type: 'text_link', offset: 0, length: 4, url: 'https://example.org/' }],
     });
   });
@@ -43,6 +44,7 @@ describe('parseHtml', () => {
 
   it.each([
     ['<span>x</span>', 'Tag "span" must have class "tg-spoiler" at byte offset 0'],
+    ['<constructor>x', 'Unsupported start tag "constructor" at byte offset 0'],
     ['<h1>x</h1>', 'Unsupported start tag "h1" at byte offset 0'],
     ['é<b>x</i>', 'Unmatched end tag at byte offset 6, expected "</b>", found "</i>"'],
     ['<b>x', 'Can\'t find end tag corresponding to start tag "b"'],

@@ -107,6 +107,8 @@ describe('parseMultipart with any body', () => {
   });
 
   it('refuses a content type without a boundary', () => {
-    expect(() => parseMultipart(body('x'), 'multipart/form-data')).toThrow('without a boundary');
+    expect(() => parseMultipart(body('x'), 'multipart/form-data')).toThrow(
+      'Bad Request: boundary not found',
+    );
   });
 });

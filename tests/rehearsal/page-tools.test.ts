@@ -140,7 +140,7 @@ describe('faults on purpose', () => {
 
   it('are taken back before they strike', async () => {
     await page.getByLabel('How many times').fill('3');
-    await setFault('the line is cut before the call is applied', 'any call');
+    await setFault('the line is cut before the call is applied', 'any call, also one for updates');
     await page.getByText('The next 3 calls: the line is cut before').waitFor();
     await button('Let all go well').click();
     await page.getByText('Nothing is set to go wrong.').waitFor();
@@ -186,6 +186,9 @@ describe('the network log', () => {
     await page.getByRole('row', { name: /Arrived/ }).waitFor({ state: 'detached' });
     const failed = page.getByRole('row', { name: /Lost/ });
     expect((await failed.getByRole('cell').allTextContents())[2]).toBe('502');
+    // It changes nothing but the log.
+    await expect(stage.bot.api.sendMessage(999, 'Refused')).rejects.toThrow('chat not found');
+    await page.getByRole('row', { name: /Refused/ }).waitFor();
   });
 
   it('holds, with all panels open, nothing axe-core objects to', async () => {

@@ -213,4 +213,15 @@ describe('at a phone’s own width', () => {
     await button('Phones').click();
     await button(/^Robin’s helper$/).waitFor();
   });
+
+  it('a name of one long word is broken, in the list and on the phone', async () => {
+    const name = 'Kingfisher'.repeat(6);
+    await stage.client.addAccount({ id: ROBIN + 1, name, note: 'otter'.repeat(25) });
+    await stage.client.say(ROBIN + 1, '/start');
+    await button(new RegExp(`^${name}`)).waitFor();
+    expect(await overflowOf(page)).toBe(0);
+    await button(new RegExp(`^${name}`)).click();
+    await page.getByLabel(`Write as ${name}`).waitFor();
+    expect(await overflowOf(page)).toBe(0);
+  });
 });

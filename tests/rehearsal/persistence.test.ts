@@ -104,8 +104,30 @@ describe('the data file', () => {
   it('is not read when it is of another kind', async () => {
     stage = await restart();
     const other = join(folder, 'other.json');
-    await writeFile(other, '{"format":99}');
-    await expect(restart({ dataFile: other })).rejects.toThrow('is not a rehearsal file');
+    for (const text of ['{"format":99}', '{"format":1,"state":{', 'null', '']) {
+      await writeFile(other, text);
+      await expect(restart({ dataFile: other })).rejects.toThrow(
+        `${other} is not a rehearsal file`,
+      );
+    }
+  });
+
+  it('is written whatever a bot sent', async () => {
+    stage = await restart();
+    await openBoth(stage);
+    const deep = `${'['.repeat(50_000)}${']'.repeat(50_000)}`;
+    const { apiRoot, token } = stage.rehearsal;
+    const send = (markup: string): Promise<Response> =>
+      fetch(`${apiRoot}/bot${token}/sendMessage`, {
+        method: 'POST',
+        headers: { 'content-type': 'application/json' },
+        body: `{"chat_id":${MAYA},"text":"x","reply_markup":${markup}}`,
+      });
+    expect((await send(`{"keyboard":${deep}}`)).status).toBe(400);
+    expect((await send(JSON.stringify(`{"keyboard":${deep}}`))).status).toBe(400);
+    const last = (await stage.client.log()).slice(-2);
+    expect(last.map(({ status }) => status)).toEqual([400, 400]);
+    await expect(stage.rehearsal.close()).resolves.toBeUndefined();
   });
 });
 

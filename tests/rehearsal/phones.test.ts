@@ -74,6 +74,15 @@ describe('writing', () => {
     await expect(stage.client.say(MAYA, 'hello')).resolves.toMatchObject({ text: 'hello' });
   });
 
+  it('takes 4096 characters and refuses more', async () => {
+    await openBoth(stage);
+    const most = '7'.repeat(4096);
+    await expect(stage.client.say(MAYA, most)).resolves.toMatchObject({ text: most });
+    await expect(stage.client.say(MAYA, `${most}7`)).rejects.toThrow(
+      'up to 4096 characters and this one has 4097. Send it in parts.',
+    );
+  });
+
   it('an unknown phone is refused', async () => {
     await expect(stage.client.say(5, '/start')).rejects.toThrow('There is no phone with the id 5');
   });

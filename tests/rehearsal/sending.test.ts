@@ -179,6 +179,7 @@ describe('sendPhoto', () => {
     expect(await send(Buffer.from('words'))).toBe('400 Bad Request: IMAGE_PROCESS_FAILED');
     expect(await send(new Uint8Array())).toBe('400 Bad Request: file must be non-empty');
     expect(await send(png(2100, 100))).toBe('400 Bad Request: PHOTO_INVALID_DIMENSIONS');
+    expect(await send(png(0, 0))).toBe('400 Bad Request: PHOTO_INVALID_DIMENSIONS');
   });
 
   it('refuses a caption over 1024 code points', async () => {

@@ -102,6 +102,17 @@ describe('setting a webhook', () => {
     await expect(stage.bot.api.getUpdates()).resolves.toEqual([]);
   });
 
+  it('hangs up on the one before, so that nothing waits for it', async () => {
+    const old = await openReceiver();
+    old.answers({ after: new Promise(() => {}) });
+    await stage.bot.api.setWebhook(old.url);
+    await stage.client.say(MAYA, 'unanswered');
+    await old.next();
+    await stage.bot.api.setWebhook(receiver.url);
+    expect(await nextText()).toBe('unanswered');
+    await old.close();
+  });
+
   it('takes an address on this computer, by HTTP, and a secret of 1 to 256 characters', async () => {
     const set = (url: string, secret_token?: string): Promise<string> =>
       refusal(stage.bot.api.setWebhook(url, secret_token === undefined ? {} : { secret_token }));
