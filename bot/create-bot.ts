@@ -9,8 +9,10 @@ import { onTap } from './features/on-tap.ts';
 import { takeRecording } from './features/recordings.ts';
 import { routeText } from './features/route-text.ts';
 import { type Typed, typed } from './features/say.ts';
+import { isWellFormed, queryToAnswer } from './receive/well-formed.ts';
 import { errorText, OUR_FAULT, STALE_BUTTON } from './texts/errors.ts';
 import { noFiles, privateOnly } from './texts/general.ts';
+import { leftOut } from './texts/limits.ts';
 import { lines } from './texts/words.ts';
 
 /** The bot as the inbox uses it: one update at a time, handled to its end. */
@@ -19,6 +21,8 @@ export interface UpdateHandler {
   handle(update: Update): Promise<void>;
   /** Tells the person behind an update that it is our fault, after the last try. Rejects when they could not be told. */
   apologise(update: Update): Promise<void>;
+  /** Tells somebody that they sent more than is kept. Rejects when they could not be told. */
+  leftOut(chatId: number): Promise<void>;
 }
 
 /** Puts the features in their order. `token` and `botInfo` say which bot this is. */
@@ -49,6 +53,7 @@ export function createBot(
   });
   return {
     handle: async (update) => {
+      if (!isWellFormed(update)) return setAside(deps, update);
       try {
         await bot.handleUpdate(update);
       } catch (error) {
@@ -57,7 +62,15 @@ export function createBot(
       }
     },
     apologise: (update) => apologise(deps, update),
+    leftOut: (chatId) => typed(deps, chatId, '').reply(leftOut()),
   };
+}
+
+/** An update of an odd shape is not handled at all; a tap among them is answered like any other button that is not ours. */
+async function setAside(deps: BotDeps, update: Update): Promise<void> {
+  deps.log.warn({ updateId: update.update_id }, 'odd_update');
+  const queryId = queryToAnswer(update);
+  if (queryId !== null) await answerOnce(deps, queryId)(STALE_BUTTON, 'alert');
 }
 
 /** Blocking and unblocking arrive here before the next message could fail. */

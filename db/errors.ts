@@ -6,8 +6,9 @@
  * - `conflict`: it clashes with what is stored
  * - `expired`: the code's or the evening's time is over
  * - `used_up`: the code has no uses left
+ * - `too_many`: it was tried too often; later it works again
  */
-export type ErrorCode = 'not_found' | 'invalid' | 'conflict' | 'expired' | 'used_up';
+export type ErrorCode = 'not_found' | 'invalid' | 'conflict' | 'expired' | 'used_up' | 'too_many';
 
 /** The one error the verbs of db/ throw on purpose. `what` names the thing, never a person. */
 export class AppError extends Error {

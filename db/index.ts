@@ -70,19 +70,20 @@ export * from './greetings/owe-notice.ts';
 export * from './greetings/purge-greetings.ts';
 export { removeGreeting } from './greetings/remove-greeting.ts';
 export * from './greetings/set-greeting.ts';
+export { CodesPaused } from './guesses/codes-paused.ts';
+export { GUESS_LIMITS } from './guesses/guess-limits.ts';
+export { purgeCodeMisses } from './guesses/limit-guesses.ts';
 export * from './helpers/find-helper.ts';
 export * from './helpers/leave.ts';
 export * from './helpers/reachability.ts';
 export * from './helpers/set-evening-time.ts';
 export * from './helpers/way.ts';
-export { CodesPaused } from './guesses/codes-paused.ts';
-export { GUESS_LIMITS } from './guesses/guess-limits.ts';
-export { limitGuesses, purgeCodeMisses } from './guesses/limit-guesses.ts';
 export * from './inbox/claim-updates.ts';
 export * from './inbox/finish-update.ts';
 export * from './inbox/next-try.ts';
 export * from './inbox/return-updates.ts';
-export * from './inbox/store-updates.ts';
+export { MOST_WAITING } from './inbox/share-out.ts';
+export { type IncomingUpdate, storeUpdates } from './inbox/store-updates.ts';
 export * from './ledger/count-outstanding.ts';
 export * from './ledger/find-follower.ts';
 export * from './ledger/forget-copy.ts';
@@ -101,13 +102,31 @@ export * from './nudges/list-due-reminders.ts';
 export * from './nudges/list-nudge-candidates.ts';
 export * from './nudges/owe-again.ts';
 export { acceptProposal } from './plans/accept-proposal.ts';
+export { activatePlan } from './plans/activate-plan.ts';
 export { dropDraft, loadDraft } from './plans/load-draft.ts';
 export * from './plans/plan-in-force-at.ts';
-export * from './plans/week-plans.ts';
+export {
+  type ActivePlan,
+  type ClassPlans,
+  getActivePlan,
+  getPlans,
+  type PlanSource,
+  type StoredPlan,
+  saveDraftPlan,
+} from './plans/week-plans.ts';
 export * from './ports.ts';
 export * from './problem-of.ts';
 export * from './rate/claim-store.ts';
 export * from './rate/send-slot.ts';
+export * from './retention/keep-for.ts';
+export * from './retention/purge-records.ts';
+export * from './retention/summarise-marks.ts';
+export * from './retention/upkeep.ts';
+export * from './rights/erase-child.ts';
+export * from './rights/held-data.ts';
+export * from './rights/list-erasable.ts';
+export * from './rights/read-held-data.ts';
+export * from './rights/wish-erasure.ts';
 export {
   removeSchemeWeek,
   repeatSchemeWeek,
@@ -126,7 +145,7 @@ export * from './slips/accept-slip.ts';
 export * from './slips/children-given-slips.ts';
 export * from './slips/count-slips.ts';
 export * from './slips/issue-slips.ts';
-export * from './slips/read-slip.ts';
+export { type OpenSlip, readJoinedSlip, readSlip } from './slips/read-slip.ts';
 export * from './teachers/find-teacher.ts';
 export {
   cancelInvite,

@@ -12,6 +12,11 @@ export const ACTIONS = {
   stay: { tag: 'sy', fields: {} },
   /** `way` is how the evening is shown from now on. */
   chooseWay: { tag: 'wy', fields: { way: word } },
+  // Erasing what is kept about a child.
+  eraseAsk: { tag: 'yc', fields: { child: id } },
+  erase: { tag: 'ye', fields: { child: id } },
+  eraseUndo: { tag: 'yu', fields: { child: id } },
+  eraseNot: { tag: 'yn', fields: {} },
   // An evening.
   start: { tag: 'st', fields: { evening: id } },
   later: { tag: 'lt', fields: { evening: id } },

@@ -57,7 +57,7 @@ async function takeNew(
   const book = parseBookText(message.text);
   if (!book) return refuse(message, texts.badBook(message.text));
   const added = await addBook(store, scope, { book, childId, now: clock.now() });
-  await message.reply(texts.bookAdded(added.title), [[wayBack(scope, childId)]]);
+  await message.reply(texts.bookAdded(added), [[wayBack(scope, childId)]]);
   return true;
 }
 

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { dropExpectation, type Expectation, expectText, readExpectation } from '../../db/index.ts';
 import type { BotDeps } from '../deps.ts';
+import type { AwaitedAnswer } from '../texts/help.ts';
 
 /** What a teacher can be asked to type about a class. */
 export const CLASS_QUESTIONS = [
@@ -64,6 +65,18 @@ export type Wish = z.infer<typeof wishes>;
 
 /** A wish of one kind. */
 export type WishOf<K extends Wish['kind']> = Extract<Wish, { kind: K }>;
+
+/** What a wish waits for, as a text names it. */
+export function waitingFor(wish: Wish): AwaitedAnswer {
+  switch (wish.kind) {
+    case 'class':
+      return wish.data.question;
+    case 'book':
+      return `book_${wish.data.what}`;
+    default:
+      return wish.kind;
+  }
+}
 
 /** Notes what a person is expected to type next. */
 export async function expect(deps: BotDeps, chatId: number, wish: Wish): Promise<void> {

@@ -1,12 +1,9 @@
 import {
   AppError,
   CLASS_LIMITS,
-  type FamilyChild,
   findEvening,
-  findHelperByChat,
   findTeacherByChat,
   getWay,
-  listFamilyChildren,
   localTimeAt,
   setEveningTime,
 } from '../../db/index.ts';
@@ -17,14 +14,16 @@ import { button } from '../screens/screen.ts';
 import { wayScreen } from '../screens/way-screen.ts';
 import { BUTTONS } from '../texts/buttons.ts';
 import * as texts from '../texts/family.ts';
+import { type Family, readFamily } from './read-family.ts';
 import type { Typed } from './say.ts';
 import { untimedChildren } from './untimed-children.ts';
 
-/** `/today`: today's drill of each own child, as a fresh message. */
+/** `/today`: today's drill of each own child, as a fresh message, and whose practice has stopped. */
 export async function todayCommand(message: Typed): Promise<void> {
   const family = await familyOf(message);
   if (!family) return;
   const { deps, userId, reply } = message;
+  if (family.stopped.length > 0) await reply(texts.practiceStopped(family.stopped));
   for (const child of family.children) {
     const { day } = localTimeAt(deps.clock.now(), child.schoolClass.zone);
     const view = await findEvening(deps.store, {
@@ -41,7 +40,7 @@ export async function todayCommand(message: Typed): Promise<void> {
 
 /** `/time 18:15`: another evening time for the family. */
 export async function timeCommand(message: Typed, value: string): Promise<void> {
-  const family = await familyOf(message);
+  const family = await practisingFamilyOf(message);
   if (!family) return;
   const time = parseTimeOfDay(value);
   const refuse = () =>
@@ -59,7 +58,7 @@ export async function timeCommand(message: Typed, value: string): Promise<void> 
 
 /** `/show`: how the evening is shown, and the other ways. */
 export async function showCommand(message: Typed): Promise<void> {
-  const family = await familyOf(message);
+  const family = await practisingFamilyOf(message);
   if (!family) return;
   const { store } = message.deps;
   const untimed = await untimedChildren(store, family.helperId);
@@ -71,20 +70,27 @@ export async function showCommand(message: Typed): Promise<void> {
 export async function stopCommand(message: Typed): Promise<void> {
   const family = await familyOf(message);
   if (!family) return;
-  await message.reply(texts.askToLeave(family.children), [
+  const stopped = family.stopped.map((nickname) => ({ nickname }));
+  await message.reply(texts.askToLeave([...family.children, ...stopped]), [
     [button(BUTTONS.leave, { kind: 'leave' })],
     [button(BUTTONS.stay, { kind: 'stay' })],
   ]);
 }
 
 /** The sender's family; somebody without one is told what to do and gets null. */
-async function familyOf(
-  message: Typed,
-): Promise<{ helperId: string; children: FamilyChild[] } | null> {
-  const helper = await findHelperByChat(message.deps.store, message.userId);
-  const children = helper ? await listFamilyChildren(message.deps.store, helper.id) : [];
-  if (helper && children.length > 0) return { helperId: helper.id, children };
-  const teacher = await findTeacherByChat(message.deps.store, message.userId);
-  await message.reply(teacher ? texts.teacherHelpsNobody() : texts.stranger(message.deps.teachers));
+async function familyOf(message: Typed): Promise<Family | null> {
+  const { store, teachers } = message.deps;
+  const family = await readFamily(store, message.userId);
+  if (family) return family;
+  const teacher = await findTeacherByChat(store, message.userId);
+  await message.reply(teacher ? texts.teacherHelpsNobody() : texts.stranger(teachers));
+  return null;
+}
+
+/** {@link familyOf} for what is of use only while a child practises; a family whose practice has stopped is told so. */
+async function practisingFamilyOf(message: Typed): Promise<Family | null> {
+  const family = await familyOf(message);
+  if (!family || family.children.length > 0) return family;
+  await message.reply(texts.practiceStopped(family.stopped));
   return null;
 }

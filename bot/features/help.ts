@@ -1,11 +1,9 @@
 import {
   childrenOfClass,
   findEvening,
-  findHelperByChat,
   findTeacherByChat,
   getPlans,
   listClasses,
-  listFamilyChildren,
   localTimeAt,
   type SchoolClass,
 } from '../../db/index.ts';
@@ -13,10 +11,11 @@ import { back } from '../screens/class-screens.ts';
 import { type Button, button, type Screen } from '../screens/screen.ts';
 import { classesScreen } from '../screens/teacher-screens.ts';
 import { BUTTONS } from '../texts/buttons.ts';
-import { stranger } from '../texts/family.ts';
+import { practiceStopped, stranger } from '../texts/family.ts';
 import * as texts from '../texts/help.ts';
 import { lines } from '../texts/words.ts';
 import { nextEvening } from './next-evening.ts';
+import { type Family, readFamily } from './read-family.ts';
 import type { Typed } from './say.ts';
 
 /**
@@ -34,22 +33,29 @@ export async function help(message: Typed, asked: boolean): Promise<void> {
 /** One screen for each thing that the sender is; none for a stranger. */
 async function helpFor(message: Typed): Promise<readonly Screen[]> {
   const { store } = message.deps;
-  const helper = await findHelperByChat(store, message.userId);
-  const family = helper ? await familyHelp(message, helper.id) : null;
+  const helped = await readFamily(store, message.userId);
+  const family = helped && (await familyHelp(message, helped));
   const teacher = await findTeacherByChat(store, message.userId);
   const own = teacher ? await teacherHelp(message, teacher.id) : null;
   return [family, own].filter((screen) => screen !== null);
 }
 
-async function familyHelp({ deps }: Typed, helperId: string): Promise<Screen | null> {
+async function familyHelp(
+  { deps }: Typed,
+  { helperId, children, stopped }: Family,
+): Promise<Screen> {
   const { store, clock } = deps;
   const stands = [];
-  for (const child of await listFamilyChildren(store, helperId)) {
+  for (const child of children) {
     const { day } = localTimeAt(clock.now(), child.schoolClass.zone);
     const evening = await findEvening(store, { helperId, childId: child.id, day });
     stands.push({ child, isHere: evening !== null });
   }
-  return stands.length > 0 ? { text: texts.helpForFamily(stands), buttons: [] } : null;
+  const text = lines(
+    stopped.length > 0 ? practiceStopped(stopped) : null,
+    stands.length > 0 ? texts.helpForFamily(stands) : null,
+  );
+  return { text, buttons: [] };
 }
 
 async function teacherHelp({ deps }: Typed, teacherId: string): Promise<Screen> {

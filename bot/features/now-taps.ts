@@ -4,14 +4,17 @@ import {
   listBreaks,
   listChildren,
   listPastEvenings,
+  localTimeAt,
   type SchoolClass,
   type TeacherScope,
 } from '../../db/index.ts';
 import {
+  addDays,
   type EveningStatus,
   isSchoolDay,
   nextSchoolDay,
   type SchoolDay,
+  weekdayOf,
 } from '../../drills/index.ts';
 import type { BotDeps } from '../deps.ts';
 import { childPagesScreen, classNowScreen } from '../screens/now-screens.ts';
@@ -44,7 +47,7 @@ async function readNow(deps: BotDeps, scope: TeacherScope): Promise<Screen> {
   const { active } = await getPlans(store, scope);
   const statuses = await statusesOn(deps, scope.classId, today);
   const of = (status: EveningStatus) => children.filter(({ id }) => statuses.get(id) === status);
-  return classNowScreen(scope.classId, {
+  const stand = {
     title: schoolClass.title,
     day: today,
     practised: of('practised').map(({ nickname }) => nickname),
@@ -55,7 +58,18 @@ async function readNow(deps: BotDeps, scope: TeacherScope): Promise<Screen> {
     plan: active?.plan ?? null,
     children: children.length,
     week: summary,
-  });
+  };
+  return classNowScreen(scope.classId, stand, lastDigestDay(schoolClass, deps.clock.now()));
+}
+
+/** The day of the digest that came last; null before the class's first. */
+function lastDigestDay(schoolClass: SchoolClass, now: Date): SchoolDay | null {
+  const { zone, digestWeekday, digestTime, digestSince } = schoolClass;
+  const { day } = localTimeAt(now, zone);
+  const ago = (weekdayOf(day) - digestWeekday + 7) % 7;
+  const latest = addDays(day, -ago);
+  const last = now < instantAt(latest, digestTime, zone) ? addDays(latest, -7) : latest;
+  return instantAt(last, digestTime, zone) < digestSince ? null : last;
 }
 
 /** How each child's evening of a day stands, by child; a child without one is not in it. */

@@ -38,12 +38,13 @@ export const previewTaps: TapHandlers<'preview' | 'previewEnd'> = {
 async function readPreview({ deps }: Tap, scope: TeacherScope): Promise<Preview> {
   const { store, clock } = deps;
   const { schoolClass, next: day } = await readTermStand(store, scope, clock.now());
-  const { plan } = await workingPlan(store, scope);
+  const { plan, isDraft } = await workingPlan(store, scope);
   const book = await currentBook(store, scope);
   return {
     schoolClass,
     day,
     drill: await previewDrill(store, { childId: schoolClass.id, day, plan }),
+    isDraft,
     book: book && {
       title: book.title,
       from: book.firstPage,

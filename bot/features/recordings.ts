@@ -2,6 +2,7 @@ import type { Message } from 'grammy/types';
 import { findTeacherByChat, listClasses } from '../../db/index.ts';
 import { type Recording, readRecording } from '../input/recording.ts';
 import { askToUseScreen } from '../screens/greeting-screens.ts';
+import { cancelButton } from '../screens/set-up-screens.ts';
 import { noFiles } from '../texts/general.ts';
 import { badRecording } from '../texts/greeting.ts';
 import { expect, expected, fulfilled } from './expectations.ts';
@@ -20,9 +21,12 @@ export async function takeRecording(said: Typed, message: Message): Promise<void
   if (classes.length === 0) return said.reply(noFiles());
   const recording = readRecording(message);
   if (!recording) return said.reply(noFiles());
-  if (!('fileId' in recording)) return said.reply(badRecording(recording));
   const wish = await expected(deps, userId);
-  if (wish?.kind === 'class' && wish.data.question === 'greeting') {
+  const isAsked = wish?.kind === 'class' && wish.data.question === 'greeting';
+  if (!('fileId' in recording)) {
+    return said.reply(badRecording(recording), isAsked ? [[cancelButton()]] : []);
+  }
+  if (isAsked) {
     return useAsAsked(said, wish.data.classId, recording);
   }
   await expect(deps, userId, { kind: 'recording', data: recording });

@@ -23,6 +23,7 @@ import { planTaps } from './plan-taps.ts';
 import { previewTaps } from './preview-taps.ts';
 import { printTaps } from './print-taps.ts';
 import { proposalTaps } from './proposal-taps.ts';
+import { rightsTaps } from './rights-taps.ts';
 import type { Tap, TapHandlers } from './tap.ts';
 import { teacherTaps } from './teacher-taps.ts';
 import { termTaps } from './term-taps.ts';
@@ -52,6 +53,7 @@ const handlers: TapHandlers<ActionKind> = {
   ...greetingTaps,
   ...ownWayTaps,
   ...wayTaps,
+  ...rightsTaps,
   ...nowTaps,
   ...digestTaps,
   ...proposalTaps,

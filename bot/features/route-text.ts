@@ -1,48 +1,35 @@
-import { AppError, findTeacherByChat } from '../../db/index.ts';
+import { AppError } from '../../db/index.ts';
 import { readCode, type TypedCode } from '../input/written-code.ts';
+import { cancelButton } from '../screens/set-up-screens.ts';
+import { stillExpected } from '../texts/help.ts';
 import { mistypedCode } from '../texts/print.ts';
 import { bookAnswer } from './book-answers.ts';
 import { classAnswer } from './class-answers.ts';
-import { showHome } from './class-home.ts';
-import { expected, fulfilled, type Wish } from './expectations.ts';
-import { showCommand, stopCommand, timeCommand, todayCommand } from './family-commands.ts';
+import { expected, fulfilled, type Wish, waitingFor } from './expectations.ts';
 import { help } from './help.ts';
-import { newClassCommand, newClassTitle, newClassZone } from './new-class.ts';
+import { newClassTitle, newClassZone } from './new-class.ts';
 import { withCancel } from './open-question.ts';
 import { renameAnswer } from './rename-answer.ts';
 import type { Typed } from './say.ts';
 import { startCommand } from './start-command.ts';
-import { teachCommand } from './teach-command.ts';
-import { undoCommand } from './undo-taps.ts';
+import { isCommand, TYPED_COMMANDS } from './typed-commands.ts';
 
 /** Hands a typed message to its command, to the question it answers, or to help. Nobody is left without a reply. */
 export async function routeText(message: Typed): Promise<void> {
   const [, command, rest = ''] = /^\/([a-z]+)(?:@\w+)?\s*([\s\S]*)$/i.exec(message.text) ?? [];
   if (!command) return answer(message);
-  // A command leaves an open question behind: the person has moved on.
+  const typed = command.toLowerCase();
+  if (typed === 'help') return helpBeside(message);
+  // Any other command leaves an open question behind: the person has moved on.
   await fulfilled(message.deps, message.userId);
-  switch (command.toLowerCase()) {
-    case 'start':
-      return startCommand(message, rest.trim());
-    case 'today':
-      return todayCommand(message);
-    case 'time':
-      return timeCommand(message, rest.trim());
-    case 'show':
-      return showCommand(message);
-    case 'stop':
-      return stopCommand(message);
-    case 'newclass':
-      return newClassCommand(message);
-    case 'class':
-      return classCommand(message);
-    case 'undo':
-      return undoCommand(message);
-    case 'teach':
-      return teachCommand(message);
-    default:
-      return help(message, true);
-  }
+  return isCommand(typed) ? TYPED_COMMANDS[typed](message, rest.trim()) : help(message, true);
+}
+
+/** Help leaves an open question as it is, and says last what is expected. */
+async function helpBeside(message: Typed): Promise<void> {
+  await help(message, true);
+  const wish = await expected(message.deps, message.userId);
+  if (wish) await message.reply(stillExpected(waitingFor(wish)), [[cancelButton()]]);
 }
 
 async function answer(message: Typed): Promise<void> {
@@ -89,10 +76,4 @@ async function answerTo(message: Typed, wish: Wish, typed: Mistyped | null): Pro
 async function openCode(message: Typed, code: string): Promise<void> {
   await fulfilled(message.deps, message.userId);
   return startCommand(message, code);
-}
-
-async function classCommand(message: Typed): Promise<void> {
-  const teacher = await findTeacherByChat(message.deps.store, message.userId);
-  if (teacher) return showHome(message, teacher.id);
-  return help(message, true);
 }

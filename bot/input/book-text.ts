@@ -9,7 +9,7 @@ export interface BookText {
 }
 
 const SHAPE =
-  /^(?<title>.+?)[\s,]+(?<first>\d{1,4})\s*(?:-|–|to)\s*(?<last>\d{1,4})[\s,]+(?<day>\d{1,2})(?:\s*(?:a|per)\s*day)?$/iu;
+  /^(?<title>.+?)[\s,:]+(?:pages?\s+)?(?<first>\d{1,4})\s*(?:-|–|to)\s*(?<last>\d{1,4})[\s,]+(?<day>\d{1,3})(?:\s*pages?)?(?:\s*(?:a|per)\s*day)?$/iu;
 
 /**
  * Reads `Pebble Path 1-48 2`: title, first and last page, pages a day. Null when it has another shape; ranges are checked

@@ -26,6 +26,8 @@ const UNTIL = /^\s*(?:to|till|until|through|-|–|—)\s*/i;
 /** What is left of a range whose second date could not be read. */
 const HALF_A_RANGE =
   /^\s*(?:(?:to|till|until|through)(?:\s+(?:\d|mon|tue|wed|thu|fri|sat|sun)|\s*$)|[-–—]\s*\d)/i;
+/** The year after both days, as in October 12-16, 2026. */
+const TRAILING_YEAR = /^,?\s+(?<year>\d{4})\b/;
 const LEAP_CYCLE = 8;
 const MONTH_NAME = new Intl.DateTimeFormat('en-GB', { month: 'short', timeZone: 'UTC' });
 
@@ -65,7 +67,7 @@ function readAnywhere(line: string): (Range & { title: string }) | null {
   if (leading) {
     const title = leading.rest.replace(/^[\s:,;–—-]+/, '');
     // Two dates with nothing between them: a range, or two breaks? Better asked than guessed.
-    return readDate(title) ? null : { ...leading, title };
+    return readDate(title) || readRange(title) ? null : { ...leading, title };
   }
   for (const { index } of line.matchAll(/(?<=[\s:,(])(?=\S)/g)) {
     const range = readRange(line.slice(index));
@@ -110,7 +112,9 @@ function readEnd(text: string, first: WrittenDate): Omit<Range, 'first'> | null 
   const short = readDayOnly(text);
   if (!short || !/^(?:$|[\s:,;–—-])/.test(short.rest)) return null;
   const { day, weekday, rest } = short;
-  return { last: { ...first, day, weekday }, rest, slashed: null };
+  const year = first.year === null ? TRAILING_YEAR.exec(rest) : null;
+  const last = { ...first, day, weekday, year: year ? Number(year.groups?.year) : first.year };
+  return { last, rest: rest.slice(year?.[0].length ?? 0), slashed: null };
 }
 
 /** Puts two written dates into the calendar. */

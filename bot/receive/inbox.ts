@@ -101,6 +101,10 @@ async function handleOne(deps: InboxDeps, claimed: ClaimedUpdate): Promise<boole
   const key = { botId: deps.botId, updateId, tries };
   // Stored as it came from the service; grammY itself treats every update so.
   const update = claimed.payload as Update;
+  if (claimed.shed) {
+    await tellLeftOut(deps, claimed);
+    return true;
+  }
   if (tries > HANDLER_TRIES) {
     await apologise(deps, claimed, update);
     return true;
@@ -121,6 +125,18 @@ async function handleOne(deps: InboxDeps, claimed: ClaimedUpdate): Promise<boole
   }
   await finishUpdate(store, key, clock.now());
   return true;
+}
+
+/** Somebody who sends more than is kept hears it once. When that fails it is not tried again: it would only be one more. */
+async function tellLeftOut(deps: InboxDeps, claimed: ClaimedUpdate): Promise<void> {
+  const { updateId, actorId, tries } = claimed;
+  deps.log.warn({ updateId }, 'updates_left_out');
+  try {
+    if (actorId !== null) await deps.handler.leftOut(actorId);
+  } catch (error) {
+    deps.log.warn({ updateId, problem: apiProblem(error).kind }, 'reply_lost');
+  }
+  await finishUpdate(deps.store, { botId: deps.botId, updateId, tries }, deps.clock.now());
 }
 
 /** The person hears that it is our fault, later if it cannot be now. */

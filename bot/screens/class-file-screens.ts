@@ -7,6 +7,7 @@ import { toChildren } from './children-screens.ts';
 import { pageRow } from './page-row.ts';
 import { pageOf } from './pages.ts';
 import { button, type Screen } from './screen.ts';
+import { cancelButton } from './set-up-screens.ts';
 
 /** Classes or columns on one page, one in a row. */
 const ROWS_A_PAGE = 7;
@@ -32,6 +33,7 @@ export function fileClassesScreen(classes: readonly SchoolClass[], at: number): 
     buttons: [
       ...shown.map((each) => [button(name(each.title), { kind: 'fileClass', classId: each.id })]),
       ...pageRow(pages, (page) => ({ kind: 'fileClasses', page })),
+      [cancelButton()],
     ],
   };
 }

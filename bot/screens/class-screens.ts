@@ -58,7 +58,7 @@ export function timesScreen(schoolClass: SchoolClass): Screen {
         ask(timeButton('nudge', schoolClass.nudgeTime), 'nudge'),
         ask(timeButton('digest', schoolClass.digestTime), 'digest'),
       ],
-      ...rows(digestDays, 4),
+      ...rows(digestDays, 3),
       [ask(BUTTONS.zone, 'zone'), ask(BUTTONS.classTitle, 'title')],
       [back(classId)],
     ],

@@ -36,6 +36,8 @@ const FILE_LABELS: Readonly<Record<DigestFile, string>> = {
   trend: BUTTONS.digestTrend,
 };
 
+/** Offers that have a row each, so that no strand’s name is cut off; more stand two in a row. */
+const OFFERS_IN_ROWS = 6;
 /** Families on one page: with what could be said to each, they fill a phone. */
 const FAMILIES_A_PAGE = 5;
 
@@ -120,7 +122,7 @@ export function proposalsScreen(of: DigestOf, shown: ProposalsShown): Screen {
     text: proposals(shown),
     buttons: [
       ...all.map((offer) => [accept(offer)]),
-      ...rows(each.map(accept), 2),
+      ...rows(each.map(accept), each.length > OFFERS_IN_ROWS ? 2 : 1),
       ...(shown.undo === null ? [] : [[undoButton(shown.undo)]]),
       [button(BUTTONS.plan, { kind: 'plan', classId: of.classId }), toDigest(of)],
     ],

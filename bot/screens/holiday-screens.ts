@@ -58,10 +58,8 @@ export function holidayScreen(schoolClass: SchoolClass, choice: HolidayChoice): 
             ],
           ]
         : []),
-      [
-        button(BUTTONS.otherPlace, { kind: 'holidayPlaces', classId, country: 'all', page: 0 }),
-        button(BUTTONS.back, { kind: 'breaks', classId }),
-      ],
+      [button(BUTTONS.otherPlace, { kind: 'holidayPlaces', classId, country: 'all', page: 0 })],
+      [button(BUTTONS.back, { kind: 'breaks', classId })],
     ],
   };
 }

@@ -1,6 +1,13 @@
 import type { ListedChild } from '../../db/index.ts';
+import type { SchoolDay } from '../../drills/index.ts';
 import { BUTTONS } from '../texts/buttons.ts';
-import { type ClassNow, childButton, chooseChild, classNow } from '../texts/class-now.ts';
+import {
+  type ClassNow,
+  childButton,
+  chooseChild,
+  classNow,
+  digestButton,
+} from '../texts/class-now.ts';
 import { back } from './class-screens.ts';
 import { pageRow } from './page-row.ts';
 import { pageOf } from './pages.ts';
@@ -9,8 +16,12 @@ import { button, rows, type Screen } from './screen.ts';
 /** Children on one page, two a row. */
 export const CHILDREN_A_PAGE = 14;
 
-/** A class's standing today. */
-export function classNowScreen(classId: string, now: ClassNow): Screen {
+/** A class's standing today, and the way to the digest that came last, whose message may show something else by now. */
+export function classNowScreen(
+  classId: string,
+  now: ClassNow,
+  lastDigest: SchoolDay | null = null,
+): Screen {
   return {
     text: classNow(now),
     buttons: [
@@ -22,6 +33,9 @@ export function classNowScreen(classId: string, now: ClassNow): Screen {
         button(BUTTONS.proposals, { kind: 'proposals', classId, day: 'now' }),
         button(BUTTONS.reports, { kind: 'classReports', classId, span: 0, paper: 0 }),
       ],
+      ...(lastDigest === null
+        ? []
+        : [[button(digestButton(lastDigest), { kind: 'digestOf', classId, day: lastDigest })]]),
       [back(classId)],
     ],
   };

@@ -24,11 +24,8 @@ export function ownWayScreen(classId: string, child: AdjustedChild, plan: WeekPl
   return {
     text: ownWay(child, plan),
     buttons: [
-      [
-        choice(BUTTONS.easier, steps < 0, 'easier'),
-        choice(BUTTONS.classSteps, steps === 0, 'class'),
-        choice(BUTTONS.harder, steps > 0, 'harder'),
-      ],
+      [choice(BUTTONS.easier, steps < 0, 'easier'), choice(BUTTONS.harder, steps > 0, 'harder')],
+      [choice(BUTTONS.classSteps, steps === 0, 'class')],
       [
         choice(BUTTONS.fewerCards, fewer, fewer ? 'all' : 'fewer'),
         choice(BUTTONS.untimed, untimed, untimed ? 'timed' : 'untimed'),

@@ -34,10 +34,8 @@ export function planPartScreen(schoolClass: SchoolClass, plan: WeekPlan, place: 
     text: textOf(schoolClass, part, rungs),
     buttons: [
       ...sizeRows(at, part, rung),
-      [
-        button(BUTTONS.changeRung, { kind: 'planStrand', ...at, strand: rung.strand }),
-        ...mixButton(classId, place, rungs),
-      ],
+      [button(BUTTONS.changeRung, { kind: 'planStrand', ...at, strand: rung.strand })],
+      mixButton(classId, place, rungs),
       ...apartRows(at, rungs),
       [button(BUTTONS.removePart, { kind: 'planRemove', ...at, rung: part.rung })],
       [toPlan(classId, place)],

@@ -23,6 +23,8 @@ export interface Preview {
   readonly schoolClass: SchoolClass;
   readonly day: SchoolDay;
   readonly drill: Drill;
+  /** Whether it is made from a draft, which is not in use. */
+  readonly isDraft: boolean;
   readonly book: EveningPages | null;
 }
 
@@ -31,7 +33,7 @@ export interface Preview {
  * preview and to nothing that is stored.
  */
 export function previewScreen(preview: Preview, state: PreviewState, means: Means): Screen {
-  const { schoolClass, drill } = preview;
+  const { schoolClass, drill, isDraft } = preview;
   const { id: classId } = schoolClass;
   const screen = eveningScreen(viewOf(preview, state), preview.day, means);
   const rows = screen.buttons.map((row) =>
@@ -44,7 +46,7 @@ export function previewScreen(preview: Preview, state: PreviewState, means: Mean
   const end = button(BUTTONS.previewEnd, { kind: 'previewEnd', classId });
   return {
     ...screen,
-    text: state.at === 'started' ? screen.text : lines(previewNote(), '', screen.text),
+    text: state.at === 'started' ? screen.text : lines(previewNote(isDraft), '', screen.text),
     buttons: [...rows.filter((row) => row.length > 0), [end]],
   };
 }

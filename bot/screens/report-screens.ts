@@ -3,7 +3,7 @@ import { paperName } from '../texts/print.ts';
 import { chooseReport, REPORT_SPANS } from '../texts/report.ts';
 import type { ChildOf } from './child-page-screens.ts';
 import { PAPER_CHOICE } from './print-screens.ts';
-import { type Button, button, type Screen } from './screen.ts';
+import { type Button, button, rows, type Screen } from './screen.ts';
 
 /** What was chosen: places in the lists of spans and of papers. */
 export interface ReportChoice {
@@ -43,15 +43,16 @@ export function classReportsScreen(
   };
 }
 
-/** A row of spans and a row of papers; what is chosen carries a tick. */
+/** Spans two in a row, for three would be cut off, and a row of papers; what is chosen carries a tick. */
 function choices(
   { span, paper }: ReportChoice,
   actionOf: (to: ReportChoice) => Parameters<typeof button>[1],
 ): Button[][] {
+  const spans = REPORT_SPANS.map(({ label }, index) =>
+    button(choiceButton(label, index === span), actionOf({ span: index, paper })),
+  );
   return [
-    REPORT_SPANS.map(({ label }, index) =>
-      button(choiceButton(label, index === span), actionOf({ span: index, paper })),
-    ),
+    ...rows(spans, 2),
     PAPER_CHOICE.map((each, index) =>
       button(choiceButton(paperName(each), index === paper), actionOf({ span, paper: index })),
     ),

@@ -46,7 +46,7 @@ export function zoneScreen(
   );
   return {
     text: problem ?? lines(texts.ASK_ZONE),
-    buttons: [...rows(choices, 2), [cancelButton()]],
+    buttons: [...rows(choices, 1), [cancelButton()]],
   };
 }
 

@@ -22,6 +22,7 @@ import { digestScreen } from '../screens/digest-screens.ts';
 import { eveningScreen, type Occasion } from '../screens/evening-screen.ts';
 import { eveningStep } from '../screens/evening-step.ts';
 import { prepareClassNews } from './prepare-class-news.ts';
+import { prepareErasing } from './prepare-erasing.ts';
 import { prepareGreeting } from './prepare-greeting.ts';
 import { prepareMoved } from './prepare-moved.ts';
 
@@ -49,6 +50,11 @@ export function createCourier(deps: BotDeps): Courier {
         case 'class_resumed':
         case 'handed_over': {
           const send = await prepareClassNews(deps, delivery, delivery.kind);
+          return send && parcel(send);
+        }
+        case 'erasing':
+        case 'kept_after_all': {
+          const send = await prepareErasing(deps, delivery, delivery.kind);
           return send && parcel(send);
         }
         case 'moved': {

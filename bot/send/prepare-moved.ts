@@ -1,4 +1,9 @@
-import { type Delivery, findHelperByChat, listFamilyChildren } from '../../db/index.ts';
+import {
+  type Delivery,
+  findHelperByChat,
+  getActivePlan,
+  listFamilyChildren,
+} from '../../db/index.ts';
 import { postScreen } from '../chat/show.ts';
 import type { BotDeps } from '../deps.ts';
 import { movedToClass } from '../texts/moved.ts';
@@ -15,5 +20,6 @@ export async function prepareMoved(
   const children = helper ? await listFamilyChildren(deps.store, helper.id) : [];
   const child = children.find(({ id }) => id === subjectId);
   if (!child) return null;
-  return () => postScreen(deps, chatId, { text: movedToClass(child), buttons: [] });
+  const hasPlan = (await getActivePlan(deps.store, child.schoolClass.id)) !== null;
+  return () => postScreen(deps, chatId, { text: movedToClass(child, hasPlan), buttons: [] });
 }

@@ -22,6 +22,8 @@ export function actWords(act: StoredAct, nickname: string | null): string {
       return `${child} moved`;
     case 'proposalAccepted':
       return 'steps of the week plan';
+    case 'planUsed':
+      return 'week plan put in use';
     case 'bookChanged':
       return `${shorten(act.before.title, BOOK_TITLE_LENGTH)} changed`;
     case 'bookPutAway':

@@ -1,6 +1,6 @@
 import type { Book } from '../../db/index.ts';
 import { quote } from './quote.ts';
-import { count, lines, name, type Text } from './words.ts';
+import { count, lines, name, pageRange, type Text } from './words.ts';
 
 const EXAMPLE = 'Pebble Path 1-48 2';
 const SHAPE = 'the title, its first and last page, and the pages a day';
@@ -48,8 +48,10 @@ export function badBook(value: string): Text {
 }
 
 /** A workbook was added. */
-export function bookAdded(title: string): Text {
-  return lines(`${name(title)} is in line. It counts from the next evening.`);
+export function bookAdded({ title, firstPage, lastPage, pagesADay }: Book): Text {
+  return lines(
+    `${name(title)} is in line: ${pageRange(firstPage, lastPage)}, ${pagesADay} a day. It counts from the next evening.`,
+  );
 }
 
 /** A workbook was changed, or was the same already. */

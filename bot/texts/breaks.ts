@@ -20,7 +20,7 @@ const HOLIDAY_LENGTH = 26;
 
 /** How a break is typed. */
 export const ASK_BREAK =
-  'Send the days and a name. For example: 12 Oct to 16 Oct Half term\nOne day is enough too: Fri 4 Sep Sports day';
+  'Send the days and a name. For example: 12 Oct to 16 Oct Half term\nOne day is enough too: 4 Sep Sports day';
 
 /** One page of the breaks ahead. */
 export function breakList(
@@ -83,7 +83,7 @@ export function badBreak(
   day: SchoolDay | null,
 ): Text {
   const because = {
-    shape: 'I could not read that as a break.',
+    shape: `I could not read ${quote(value)} as one break.`,
     date: `${quote(value)} is not a date in the calendar.`,
     slash: `${quote(value)} could be two dates. Please write the month as a word, like 3 April.`,
     order: `${quote(value)}: the last day comes before the first.`,

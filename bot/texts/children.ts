@@ -1,4 +1,10 @@
-import type { AdjustedChild, ListedChild, RosterChild, SchoolClass } from '../../db/index.ts';
+import {
+  type AdjustedChild,
+  LEFT_DAYS,
+  type ListedChild,
+  type RosterChild,
+  type SchoolClass,
+} from '../../db/index.ts';
 import { NICKNAME_LENGTH } from '../input/nickname.ts';
 import { BUTTONS } from './buttons.ts';
 import { ownWayLine } from './own-way.ts';
@@ -141,7 +147,7 @@ export function childMoved(
 export function childArchived({ nickname }: RosterChild): Text {
   return lines(
     bold(`${name(nickname)} is archived.`),
-    `No drill goes out any more and the join slips are dead. Marks and number are kept: ${BUTTONS.archivedChildren} brings ${name(nickname)} back at any time.`,
+    `No drill goes out any more and the join slips are dead. Marks and number are kept: ${BUTTONS.archivedChildren} brings ${name(nickname)} back within ${LEFT_DAYS} days. Then all of it is deleted.`,
   );
 }
 

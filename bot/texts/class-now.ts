@@ -102,3 +102,8 @@ export function childButton(
 ): string {
   return `${hasPractised ? '✓ ' : ''}${number}. ${name(nickname)}`;
 }
+
+/** The digest that came last. */
+export function digestButton(day: SchoolDay): string {
+  return `Digest of ${shortDate(day)}`;
+}

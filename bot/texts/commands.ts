@@ -7,5 +7,7 @@ export const COMMANDS = [
   { command: 'newclass', description: 'Teachers: make a class' },
   { command: 'undo', description: 'Teachers: take back a change' },
   { command: 'stop', description: 'Stop all messages' },
+  { command: 'mydata', description: 'What is kept about your child' },
+  { command: 'erase', description: 'Erase it' },
   { command: 'help', description: 'What this bot does' },
 ] as const;

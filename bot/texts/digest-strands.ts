@@ -38,6 +38,9 @@ export function changeWords(change: StrandChange): string {
 /** Every strand's tally in one line, with what is new or has moved; null when nobody practised. */
 export function strandsLine(strands: readonly StrandSummary[]): string | null {
   if (strands.length === 0) return null;
+  if (strands.length > 1 && strands.every(({ change }) => change.kind === 'new')) {
+    return `Right of asked: ${strands.map(tallyWords).join('; ')}. All new this week.`;
+  }
   const told = strands.map((each) =>
     each.change.kind === 'same'
       ? tallyWords(each)

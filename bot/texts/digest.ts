@@ -1,10 +1,4 @@
-import {
-  FIRST_CALLS,
-  type RungSummary,
-  rungById,
-  type WeekSummary,
-  type Wobble,
-} from '../../drills/index.ts';
+import { type RungSummary, rungById, type WeekSummary, type Wobble } from '../../drills/index.ts';
 import { callsLine, stoppedLine } from './digest-calls.ts';
 import { strandsLine } from './digest-strands.ts';
 import { factInWords } from './facts.ts';
@@ -43,7 +37,7 @@ function headline(summary: WeekSummary): string {
     whoPractised(summary),
     ...(ready.length > 0 ? [`ready to move up: ${titles(ready, FIRST_STEPS)}`] : []),
     ...(rungs.length > 0 && ready.length === 0 ? ['nothing to move up yet'] : []),
-    ...(calls.length > 0 ? [`families to call: ${Math.min(FIRST_CALLS, calls.length)}`] : []),
+    ...(calls.length > 0 ? [`families to call: ${calls.length}`] : []),
   ].join('; ');
 }
 

@@ -2,11 +2,14 @@ import {
   type AppError,
   BOOK_LIMITS,
   CLASS_LIMITS,
+  CodesPaused,
   GREETING_LIMITS,
+  GUESS_LIMITS,
   MAX_CHILDREN,
   MOST_BREAKS_AT_ONCE,
 } from '../../db/index.ts';
 import { TERM_WEEKS } from '../../drills/index.ts';
+import { codesPaused } from './limits.ts';
 
 /** The reply to each setting that can be out of range: what is allowed and what to do. */
 const INVALID: Readonly<Record<string, string>> = {
@@ -48,6 +51,7 @@ const NOT_FOUND: Readonly<Record<string, string>> = {
   break: 'That break is gone already.',
   book: 'That workbook is put away, or it is not yours to change.',
   column: 'That file has no such column. Send the file again.',
+  erasure: 'That is not yours to change, or it is gone already. Nothing was changed.',
   act: 'There is nothing to take back here, or it is not yours to take back.',
   'draft plan': 'There are no changes to use.',
   term: 'There is no term in use any more. Open the week plan.',
@@ -62,10 +66,14 @@ const CONFLICT: Readonly<Record<string, string>> = {
   'week plan':
     'Another week plan was put in use since. Nothing was changed: please look at the plan in use.',
   undo: 'That can no longer be taken back: something else has changed since. Nothing was changed now.',
+  'archived class':
+    'The child is in a class that was archived. Nothing was changed. Take the archiving back first: send /undo.',
   'nickname in the class':
     'Another child of that class has this nickname. Nothing was changed. Rename one of the two first.',
   'book title':
     'A workbook with that title is in line already. Tap it to change it, or send another title.',
+  erasure:
+    'The class is full, or another child has this nickname by now. Please ask the teacher to make room, then tap Undo again.',
   helper: 'You have joined this child already. Send /today for today’s drill.',
   term: 'Another term was put in use since. Nothing was changed.',
   'term weeks':
@@ -76,6 +84,7 @@ const CONFLICT: Readonly<Record<string, string>> = {
 
 const EXPIRED: Readonly<Record<string, string>> = {
   slip: 'This join link is too old. Please ask the teacher for a new one.',
+  erasure: 'That was more than a day ago and can no longer be taken back.',
   act: 'That was more than a day ago and can no longer be taken back.',
 };
 
@@ -92,6 +101,8 @@ export function errorText(error: AppError): string {
       return EXPIRED[error.what] ?? 'That day is over. Send /today for today’s drill.';
     case 'used_up':
       return 'This join link has been used as often as it may be. Please ask the teacher for a new one.';
+    case 'too_many':
+      return codesPaused(error instanceof CodesPaused ? error.minutes : GUESS_LIMITS.minutes);
   }
 }
 

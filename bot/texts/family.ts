@@ -3,7 +3,7 @@ import { quote } from './quote.ts';
 import { bold, lines, listOf, name, type Text, weekdayRange } from './words.ts';
 
 /** Version of the notice below, kept with each agreement. Change it whenever the words change. */
-export const NOTICE_VERSION = '2026-11-25';
+export const NOTICE_VERSION = '2026-11-25.2';
 /** The language the notice is written in. */
 export const NOTICE_LANGUAGE = 'en';
 
@@ -16,11 +16,11 @@ export function notice(slip: OpenSlip): Text {
     bold('What is kept'),
     'The nickname, which cards were right, and the workbook pages. No full name, birthday, photo or address.',
     bold('Who sees it'),
-    'You and the class teacher. No other family. The teacher does not see your account.',
+    'You and the teachers of the class. No other family. The teachers do not see your account.',
     bold('How long'),
-    'At most until the child leaves the class, as the school decides. Local law and the school’s own policy apply.',
-    bold('How to stop'),
-    'Send /stop at any time. Nobody asks why.',
+    'Marks for 13 months. Everything until 30 days after the child has left the class. The school decides; local law applies.',
+    bold('Your choice, at any time'),
+    '/stop ends the messages, /mydata sends you a copy, /erase deletes everything. Nobody asks why.',
     '',
     'A score is a snapshot of one evening, not a judgement of a child.',
   );
@@ -61,6 +61,14 @@ export function nothingToday(child: FamilyChild): Text {
   );
 }
 
+/** For the helper of children who are off their class's list, or whose class has ended. Why is the school's to say. */
+export function practiceStopped(nicknames: readonly string[]): Text {
+  const names = listOf(nicknames.map(name));
+  return lines(
+    `Practice for ${names} has stopped. Please ask the school about it; /stop still ends your part.`,
+  );
+}
+
 /** After "/time 18:15". */
 export function timeSet(time: string): Text {
   return lines(`The drill comes at ${time} now. If that is over for today, it starts tomorrow.`);
@@ -78,11 +86,12 @@ export function tooLateToRemind(now: string, latest: string): string {
 }
 
 /** Before leaving. */
-export function askToLeave(children: readonly FamilyChild[]): Text {
+export function askToLeave(children: readonly Pick<FamilyChild, 'nickname'>[]): Text {
   const names = listOf(children.map((child) => name(child.nickname)));
   return lines(
     bold(`Stop helping ${names}?`),
     'No more messages come, and your agreement is withdrawn. To join again, open your link once more or ask the teacher for a new one.',
+    'What was marked stays with the class. Shall it be deleted too? Then send /erase instead: it is no longer possible once you have left.',
   );
 }
 
@@ -98,7 +107,5 @@ export function staying(): Text {
 
 /** For a teacher who sends a helper's command and helps no child. */
 export function teacherHelpsNobody(): Text {
-  return lines(
-    'You help no child here. Your class is under /class, and its digest keeps coming to you.',
-  );
+  return lines('You help no child here. What you do as a teacher is under /class and goes on.');
 }

@@ -56,7 +56,7 @@ export function helpForFamily(stands: readonly { child: FamilyChild; isHere: boo
     '/today · today’s drill again',
     '/time 18:00 · another time, from the next evening',
     '/show · clip, pictures or words only, for less data',
-    '/stop · end it, at once',
+    '/stop · end it, at once; /mydata and /erase · a copy, or nothing kept',
   );
 }
 
@@ -70,4 +70,32 @@ function standLine({ nickname, schoolClass, eveningTime }: FamilyChild, isHere: 
 /** Over help, when somebody typed what nobody had asked for. */
 export function notAsked(): string {
   return 'I did not expect a message just now, so I changed nothing.';
+}
+
+const AWAITED = {
+  new_title: 'Send the new class’s title',
+  new_zone: 'Send the new class’s time zone, like Europe/London',
+  title: 'Send the class’s new title',
+  zone: 'Send the class’s time zone, like Europe/London',
+  roster: 'Send the children’s nicknames, one a line, or a file',
+  evening: 'Send the time of the drill, like 17:30',
+  nudge: 'Send the time of the nudge, like 19:00',
+  digest: 'Send the time of your digest, like 20:00',
+  break: 'Send the days of the break and its name',
+  greeting: 'Send your greeting: a text, a voice note or a video',
+  book_new: 'Send the workbook: its title, first and last page, and the pages a day',
+  book_change: 'Send the workbook anew: its title, first and last page, and the pages a day',
+  book_page: 'Send the page of the workbook, or “done”',
+  nickname: 'Send the child’s new nickname',
+  recording: 'Tap above what your recording is for',
+  file: 'Tap above which class your list is for',
+  file_list: 'Tap above to add the children of your list',
+} as const;
+
+/** What a person was asked for and has not given yet. */
+export type AwaitedAnswer = keyof typeof AWAITED;
+
+/** Under help, while a question is open: what is expected, and the way out of it. */
+export function stillExpected(awaited: AwaitedAnswer): Text {
+  return lines(`I am still waiting for an answer. ${AWAITED[awaited]}, or tap Cancel.`);
 }

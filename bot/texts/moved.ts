@@ -1,12 +1,18 @@
 import type { FamilyChild } from '../../db/index.ts';
 import { bold, lines, name, type Text, weekdayRange } from './words.ts';
 
-/** To a helper whose child is in another class from now on. */
-export function movedToClass({ nickname, eveningTime, schoolClass }: FamilyChild): Text {
+/** To a helper whose child is in another class from now on. Without a plan in use there nothing comes yet. */
+export function movedToClass(
+  { nickname, eveningTime, schoolClass }: FamilyChild,
+  hasPlan: boolean,
+): Text {
   const title = name(schoolClass.title);
+  const when = `${weekdayRange(schoolClass.weekdays)} at ${eveningTime}`;
   return lines(
     bold(`${name(nickname)} is in ${title} now.`),
-    `From the next evening on, the drill is what ${title} practises. It comes ${weekdayRange(schoolClass.weekdays)} at ${eveningTime}.`,
-    'You need to do nothing. What was marked so far is kept, and the class teacher there sees it now.',
+    hasPlan
+      ? `From the next evening on, the drill is what ${title} practises. It comes ${when}.`
+      : `The drill comes as soon as the teacher has made a plan, then ${when}.`,
+    'You need to do nothing. What was marked so far is kept, and the teachers there see it now.',
   );
 }

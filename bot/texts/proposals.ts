@@ -12,8 +12,8 @@ import { SECURE_MEANS } from './digest-strands.ts';
 import { bold, count, lines, listOf, name, type Text } from './words.ts';
 
 const MOST_NAMES = 6;
-/** With what stands around them the screen has nine lines at most. */
-const MOST_LINES = 4;
+/** Lines of the whole screen. */
+const MOST_LINES = 9;
 
 /** What the proposals screen tells. `steps` are those that would change the plan in use, null when there is no plan. */
 export interface ProposalsInput {
@@ -31,19 +31,24 @@ export function proposals({ rungs, steps, said, isOver = false }: ProposalsInput
   const of = (kind: Proposal['kind']) => rungs.filter(({ proposal }) => proposal.kind === kind);
   const up = of('move_up').map((rung) => upLine(rung, steps));
   const all = [...up, ...of('split').map(splitLine)];
-  const more = all.length - MOST_LINES;
   const [stay, little] = [of('stay'), of('too_little')];
-  return lines(
-    said === null ? null : bold(said),
-    bold('Proposals: you decide'),
-    ...(more > 0 ? [...all.slice(0, MOST_LINES - 1), `and ${more + 1} more`] : all),
+  const above = [said === null ? null : bold(said), bold('Proposals: you decide')];
+  const below = [
     rungs.length === 0 ? 'Nobody has practised in these days: nothing to propose.' : null,
     stay.length > 0 ? `Stay: ${stay.map(stayWords).join('; ')}.` : null,
     little.length > 0
       ? `Too few children practised to say: ${little.map(({ rung }) => titleOf(rung)).join('; ')}.`
       : null,
     rungs.length > little.length ? SECURE_MEANS : null,
-  );
+  ];
+  const room = MOST_LINES - [...above, ...below].filter((line) => line !== null).length;
+  return lines(...above, ...firstOf(all, room), ...below);
+}
+
+/** As many lines as there is room for; the last of them counts those left out. */
+function firstOf(all: readonly string[], room: number): readonly string[] {
+  if (all.length <= room) return all;
+  return [...all.slice(0, room - 1), `and ${all.length - room + 1} more`];
 }
 
 function upLine(rung: RungSummary, steps: readonly StepUp[] | null): string {

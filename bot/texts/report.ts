@@ -90,7 +90,7 @@ function strandWords(who: string, { strand, steps, meeting }: StrandReport): Rep
     title: capital(strandTitle(strand)),
     sentences: [
       ...(sure.length > 0 ? [`Knows this well: ${sure.join('; ')}.`] : []),
-      ...(between.length > 0 ? [`Getting surer: ${between.join('; ')}.`] : []),
+      ...(between.length > 0 ? [`On the way: ${between.join('; ')}.`] : []),
       ...(notYet.length > 0 ? [`Needs more time: ${notYet.join('; ')}.`] : []),
       ...(few.length > 0 ? [`Just begun, too early to say: ${few.join('; ')}.`] : []),
       ...(meeting.length > 0

@@ -44,7 +44,10 @@ export function rosterTooMany(sent: number, present: number): Text {
   );
 }
 
-/** Join links, to be copied to each family. */
+/**
+ * Join links, to be copied to each family. The one message that may be longer than ten lines: each child needs its own, and
+ * nobody reads it as a whole.
+ */
 export function joinLinks(slips: readonly IssuedSlip[], linkOf: (code: string) => string): Text {
   return lines(
     bold('One link for each child. Give each family only its own.'),
@@ -67,9 +70,15 @@ export function askToMakeLinks(children: number): Text {
   );
 }
 
-/** After a roster is stored. */
+/** After a roster is stored. No link is made yet: what is made later would end it, and the teacher may want the other way. */
 export function rosterAdded(nicknames: readonly string[]): Text {
-  return lines(childrenAdded(nicknames.length), fullNameCaution(nicknames));
+  return lines(
+    `${count(nicknames.length, 'child', 'children')} added. How will the families join?`,
+    `${BUTTONS.slipsToPrint}: a join slip for each child, on paper.`,
+    `${BUTTONS.missingLinks}: a link for each child, to send on.`,
+    'Nothing is made until you ask. What you make later ends what you made before.',
+    fullNameCaution(nicknames),
+  );
 }
 
 /** A caution when some nicknames may hold a surname; null when none does. */
@@ -79,18 +88,6 @@ export function fullNameCaution(nicknames: readonly string[]): string | null {
   const which =
     others.length === 0 ? quote(first, 30) : `${quote(first, 30)} and ${others.length} more`;
   return `More than one word: ${which}. Nicknames only, please, no surnames.`;
-}
-
-/** After a roster is stored whose links did not all get through. */
-export function rosterAddedWithoutLinks(added: number): Text {
-  return lines(
-    childrenAdded(added),
-    `The links could not all be sent: tap ${BUTTONS.children}, then ${BUTTONS.missingLinks}.`,
-  );
-}
-
-function childrenAdded(added: number): string {
-  return `${count(added, 'child', 'children')} added.`;
 }
 
 /** For a tap on a button that makes links when links were made since it was shown. */

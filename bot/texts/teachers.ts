@@ -1,5 +1,5 @@
 import type { ClassTeacher, OpenInvite, SchoolClass, TeacherRole } from '../../db/index.ts';
-import { INVITE_DAYS, localTimeAt } from '../../db/index.ts';
+import { INVITE_DAYS, LEFT_DAYS, localTimeAt } from '../../db/index.ts';
 import { bold, count, lines, name, shortDate, type Text } from './words.ts';
 
 /** Who teaches a class. No account name is stored, so the others are numbers. */
@@ -79,7 +79,7 @@ export function classArchived({ title }: Pick<SchoolClass, 'title'>): Text {
   return lines(
     bold(`${name(title)} is archived.`),
     'Nothing is sent any more, tonight’s drills included. In an hour each family is told once that practice stops.',
-    'Undo brings everything back, for a day. Before the hour is over nobody hears of it.',
+    `Undo brings everything back, for a day. Before the hour is over nobody hears of it. After ${LEFT_DAYS} days the children’s data is deleted.`,
   );
 }
 
@@ -90,7 +90,7 @@ export function joinedClass({ title }: SchoolClass, role: TeacherRole): Text {
       `You teach ${name(title)} now, as ${role === 'lead' ? 'its lead teacher' : 'a co-teacher'}.`,
     ),
     role === 'lead'
-      ? 'Whoever gave you the link stays as a co-teacher and can leave by themselves.'
+      ? 'If somebody handed it to you, they stay as a co-teacher until they leave.'
       : 'You can do everything here but invite, remove and archive. The digest comes to you too.',
   );
 }

@@ -35,8 +35,8 @@ export async function archiveChild(
 }
 
 /**
- * Puts an archived child back on the list, under its own number, however long ago it was archived; its drills come from the
- * next evening on. Refused when the class is full or another child has its nickname by now.
+ * Puts an archived child back on the list, under its own number; its drills come from the
+ * next evening on. Thirty days later it is gone for good. Refused when the class is full or another child has its nickname by now.
  */
 export async function bringBackChild(
   store: Store,
@@ -62,7 +62,7 @@ export const undoArchive: Inverse<'childArchived'> = async (inner, { classId, be
     .from(child)
     .where(and(eq(child.id, before.childId), eq(child.classId, classId)))
     .for('update');
-  if (!row?.archivedAt) throw new AppError('conflict', 'undo');
+  if (!row?.archivedAt || row.erasingSince) throw new AppError('conflict', 'undo');
   await checkPlace(inner, classId, { childId: row.id, nickname: row.nickname });
   await inner.db.update(child).set({ archivedAt: null }).where(eq(child.id, row.id));
   const woken = await inner.db

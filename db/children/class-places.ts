@@ -1,18 +1,23 @@
 import { and, eq, isNull, max, ne, sql } from 'drizzle-orm';
 import type { Store } from '../connection/db.ts';
 import { AppError } from '../errors.ts';
-import { act, child } from '../schema/index.ts';
+import { act, child, schoolClass } from '../schema/index.ts';
 import { MAX_CHILDREN } from './class-size.ts';
 
 /**
  * The number the next child of a class gets. A number is never given twice, because it stands on printed slips: not that of an
- * archived child, nor of one that has moved away.
+ * archived child, nor of one that has moved away or was erased. Only the numbers of a list that was taken back before any slip was
+ * made are free again.
  */
 export async function nextNumber(inner: Store, classId: string): Promise<number> {
   const [present] = await inner.db
     .select({ number: max(child.number) })
     .from(child)
     .where(eq(child.classId, classId));
+  const [erased] = await inner.db
+    .select({ number: schoolClass.topNumber })
+    .from(schoolClass)
+    .where(eq(schoolClass.id, classId));
   const left = sql`${act.classId} = ${classId} and ${act.kind} = 'childMoved'`;
   const came = sql`${act.before}->>'toClassId' = ${classId}`;
   const [gone] = await inner.db
@@ -22,7 +27,13 @@ export async function nextNumber(inner: Store, classId: string): Promise<number>
     })
     .from(act)
     .where(sql`(${left}) or ${came}`);
-  return Math.max(present?.number ?? 0, gone?.left ?? 0, gone?.came ?? 0) + 1;
+  return Math.max(present?.number ?? 0, gone?.left ?? 0, gone?.came ?? 0, erased?.number ?? 0) + 1;
+}
+
+/** Has a class remember its highest number, before rows that say so are deleted. */
+export async function keepTopNumber(inner: Store, classId: string): Promise<void> {
+  const topNumber = (await nextNumber(inner, classId)) - 1;
+  await inner.db.update(schoolClass).set({ topNumber }).where(eq(schoolClass.id, classId));
 }
 
 /**

@@ -7,7 +7,7 @@ import type { Store } from '../connection/db.ts';
 import { inTransaction } from '../connection/transaction.ts';
 import { AppError } from '../errors.ts';
 import { oweMoved } from '../ledger/owe-moved.ts';
-import { book, child } from '../schema/index.ts';
+import { book, child, classTeacher, schoolClass } from '../schema/index.ts';
 import { checkPlace, nextNumber } from './class-places.ts';
 import { lockChild } from './own-child.ts';
 
@@ -35,10 +35,13 @@ export async function moveChild(
   });
 }
 
-/** Moves a child back under the number it had. Who takes it back teaches the class the child is in, too. */
+/**
+ * Moves a child back under the number it had. Who takes it back teaches the class the child is in, too; `conflict` while that one
+ * is archived (`archived class`).
+ */
 export const undoMove: Inverse<'childMoved'> = async (inner, { classId, by, before }, now) => {
   const { childId, number, toClassId } = before;
-  await getClass(inner, { teacherId: by, classId: toClassId });
+  await checkTaught(inner, by, toClassId);
   await lockBoth(inner, classId, toClassId);
   const [row] = await inner.db
     .select()
@@ -49,6 +52,16 @@ export const undoMove: Inverse<'childMoved'> = async (inner, { classId, by, befo
   await checkPlace(inner, classId, { childId, nickname: row.nickname });
   await seat(inner, { childId, classId, number, now });
 };
+
+async function checkTaught(inner: Store, teacherId: string, classId: string): Promise<void> {
+  const [row] = await inner.db
+    .select({ archivedAt: schoolClass.archivedAt })
+    .from(schoolClass)
+    .innerJoin(classTeacher, eq(classTeacher.classId, schoolClass.id))
+    .where(and(eq(schoolClass.id, classId), eq(classTeacher.teacherId, teacherId)));
+  if (!row) throw new AppError('not_found', 'class');
+  if (row.archivedAt) throw new AppError('conflict', 'archived class');
+}
 
 /** Always in the same order, so that two moves in opposite directions wait for each other and never both. */
 async function lockBoth(inner: Store, one: string, other: string): Promise<void> {

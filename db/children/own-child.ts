@@ -31,6 +31,7 @@ export async function lockChild(
         eq(child.classId, scope.classId),
         eq(child.number, which.number),
         which.archived ? isNotNull(child.archivedAt) : isNull(child.archivedAt),
+        isNull(child.erasingSince),
       ),
     )
     .for('update');

@@ -59,7 +59,8 @@ function newsOf(classId: string, notBefore: Date, now: Date, zone: string) {
   return { subjectId: classId, classId, day, eveningId: null, notBefore, expiresAt };
 }
 
-function outOfQuietHours(at: Date, zone: string): Date {
+/** The instant itself, or the morning after when it lies in quiet hours. */
+export function outOfQuietHours(at: Date, zone: string): Date {
   const { day, time } = localTimeAt(at, zone);
   const morning = storedTime(CLASS_LIMITS.eveningFrom);
   if (time >= CLASS_LIMITS.quietFrom) return instantAt(addDays(day, 1), morning, zone);

@@ -2,7 +2,7 @@ import { and, eq, gt, isNull, lte, sql } from 'drizzle-orm';
 import type { SchoolDay } from '../../drills/index.ts';
 import { storedDay } from '../classes/school-class.ts';
 import type { Store } from '../connection/db.ts';
-import { evening, ledger, schoolClass } from '../schema/index.ts';
+import { child, evening, ledger, schoolClass } from '../schema/index.ts';
 
 /** A reminder that a family asked for and that is due. */
 export interface DueReminder {
@@ -16,7 +16,8 @@ export interface DueReminder {
 /** How late a reminder may still come when the service was down, in milliseconds. */
 export const REMINDER_LATE_MS = 60 * 60_000;
 
-/** Reminders due at `now` that are not owed yet, of evenings that nobody has started or put off meanwhile. */
+/** Reminders due at `now` that are not owed yet, of evenings that nobody has started or put off meanwhile and of children that
+ * are still in their class. */
 export async function listDueReminders(store: Store, now: Date): Promise<DueReminder[]> {
   const rows = await store.db
     .select({
@@ -28,12 +29,15 @@ export async function listDueReminders(store: Store, now: Date): Promise<DueRemi
     })
     .from(evening)
     .innerJoin(schoolClass, eq(schoolClass.id, evening.classId))
+    .innerJoin(child, eq(child.id, evening.childId))
     .where(
       and(
         lte(evening.remindAt, now),
         gt(evening.remindAt, new Date(now.getTime() - REMINDER_LATE_MS)),
         isNull(evening.startedAt),
         isNull(evening.declinedAt),
+        isNull(child.archivedAt),
+        isNull(schoolClass.archivedAt),
         sql`not exists (select 1 from ${ledger} where ${ledger.eveningId} = ${evening.id} and ${ledger.kind} = 'reminder')`,
       ),
     );

@@ -42,8 +42,10 @@ export async function removeTeacher(
 /** Lets a co-teacher back in; one who has come back by a link meanwhile is a `conflict`. */
 export async function undoRemoval(
   inner: Store,
-  { classId, before: { removed, since } }: ActToUndo<'teacherRemoved'>,
+  { classId, by, before: { removed, since } }: ActToUndo<'teacherRemoved'>,
 ): Promise<void> {
+  // Who may not remove may not bring back either.
+  await lockAsLead(inner, { classId, teacherId: by });
   const written = await inner.db
     .insert(classTeacher)
     .values({ classId, teacherId: removed, role: 'co', createdAt: new Date(since) })

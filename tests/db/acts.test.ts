@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { storedAct } from '../../db/acts/act-kinds.ts';
 import {
+  addBook,
   addChildren,
   addRoster,
   archiveChild,
@@ -10,6 +11,8 @@ import {
   moveChild,
   renameChild,
   type Store,
+  setAdjustment,
+  setPage,
   UNDO_MS,
   undoAct,
 } from '../../db/index.ts';
@@ -40,6 +43,7 @@ describe.each(backends)('an act on $name', (backend) => {
   const opened = sharedStore(backend);
   describe('that is taken back', () => undoing(opened));
   describe('on a child', () => inverses(opened));
+  describe('that added a list', () => additions(opened));
 });
 
 describe('a child', () => {
@@ -205,16 +209,60 @@ function inverses(opened: () => Store) {
     expect(await refusalOf(undo(actId))).toBe('conflict: undo');
     expect(await listArchived(opened(), other.scope)).toHaveLength(1);
   });
+}
 
-  it('a list added to the wrong class is taken out again, until a helper has joined', async () => {
+function additions(opened: () => Store) {
+  let other: Classroom;
+  beforeEach(async () => {
+    other = await aClass(opened());
+  });
+  const undo = (actId: string) =>
+    undoAct(opened(), { teacherId: other.teacher.id, actId, now: after(60_000) });
+  const names = async () =>
+    (await listChildren(opened(), other.scope)).map((row) => `${row.number} ${row.nickname}`);
+
+  it('is taken back, until a helper has joined', async () => {
     const nicknames = ['Otter', 'Robin'];
     const { added, actId } = await addRoster(opened(), other.scope, { nicknames, now: THEN });
     const second = await addRoster(opened(), other.scope, { nicknames: ['Finch'], now: THEN });
     await undo(actId);
-    expect(await names(other)).toEqual(['3 Finch']);
+    expect(await listArchived(opened(), other.scope)).toEqual([]);
+    expect(await names()).toEqual(['3 Finch']);
     expect(added.map(({ number }) => number)).toEqual([1, 2]);
     await aHelper(opened(), await aSlip(opened(), other, second.added[0]?.id ?? ''));
     expect(await refusalOf(undo(second.actId))).toBe('conflict: undo');
-    expect(await names(other)).toEqual(['3 Finch']);
+    expect(await names()).toEqual(['3 Finch']);
+  });
+
+  it('leaves no row and frees its numbers when it is taken back before any slip was made', async () => {
+    const { scope } = other;
+    const add = (nicknames: string[]) => addRoster(opened(), scope, { nicknames, now: THEN });
+    const { added, actId } = await add(['Otter', 'Robin']);
+    const childId = added[0]?.id ?? '';
+    await setAdjustment(opened(), scope, { number: 1, change: { steps: -1 }, now: THEN });
+    const book = { title: 'Pebble Path', firstPage: 1, lastPage: 48, pagesADay: 2 };
+    const { id: bookId } = await addBook(opened(), scope, { book, childId, now: THEN });
+    await setPage(opened(), scope, { childId, bookId, page: 3, now: THEN });
+    await undo(actId);
+    for (const table of ['child', 'adjustment', 'page_place', 'book']) {
+      expect(JSON.stringify(await readTable(opened(), table))).not.toContain(childId);
+    }
+    expect((await add(['Otter'])).added).toMatchObject([{ number: 1 }]);
+    expect(await undo(actId)).toMatchObject({ again: true });
+    expect(await names()).toEqual(['1 Otter']);
+  });
+
+  it('archives a child that was given a slip, and its number is nobody else’s', async () => {
+    const { scope } = other;
+    const nicknames = ['Otter', 'Robin', 'Finch'];
+    const { added, actId } = await addRoster(opened(), scope, { nicknames, now: THEN });
+    const robin = added[1]?.id ?? '';
+    await aSlip(opened(), other, robin);
+    // A later slip revokes the first, which is on paper all the same.
+    await aSlip(opened(), other, robin);
+    await undo(actId);
+    expect(await listArchived(opened(), scope)).toMatchObject([{ number: 2, nickname: 'Robin' }]);
+    const again = await addRoster(opened(), scope, { nicknames: ['Owl'], now: THEN });
+    expect(again.added).toMatchObject([{ number: 3, nickname: 'Owl' }]);
   });
 }

@@ -27,6 +27,7 @@ import {
   aChild,
   aClass,
   aFamily,
+  aSecondClass,
   type Classroom,
   type Family,
   SETTINGS,
@@ -43,6 +44,7 @@ const FRIDAY_NIGHT = evening(FRIDAY, 240);
 describe.each(backends)('on $name', (backend) => {
   const opened = sharedStore(backend);
   describe('a child’s past', () => pastSuite(opened));
+  describe('a moved child’s past', () => movedSuite(opened));
   describe('how far back a child’s past goes', () => spanSuite(opened));
   describe('an accepted proposal', () => proposalSuite(opened));
 });
@@ -59,6 +61,53 @@ async function live(store: Store, classroom: Classroom, family: Family, on: Scho
 function readerOf(opened: () => Store) {
   return (classroom: Classroom, { child: { number } }: Family, weeks: number | null = 6) =>
     readChildPast(opened(), classroom.scope, { number, weeks, now: FRIDAY_NIGHT });
+}
+
+function movedSuite(opened: () => Store) {
+  const read = readerOf(opened);
+
+  it('goes along when the child moves, and both classes’ weeks can be read', async () => {
+    const store = opened();
+    const classroom = await aClass(store);
+    const wren = await aFamily(store, classroom);
+    const otter = await aFamily(store, classroom, { nickname: 'Otter' });
+    for (const family of [wren, otter]) await live(store, classroom, family, MONDAY);
+    const { teacherId } = classroom.scope;
+    const settings = { ...SETTINGS, title: 'Heron class' };
+    const { id: toClassId } = await createClass(store, { teacherId, settings, now: MORNING });
+    const { number } = wren.child;
+    await moveChild(store, classroom.scope, { number, toClassId, now: evening(TUESDAY) });
+    const weekOf = async (classId: string) => {
+      const week = await readWeek(store, { classId, days: [MONDAY, TUESDAY], now: FRIDAY_NIGHT });
+      return summariseWeek(week);
+    };
+    const [old, fresh] = [await weekOf(classroom.scope.classId), await weekOf(toClassId)];
+    expect(old.children.map(({ nickname }) => nickname)).toEqual(['Otter']);
+    expect(fresh.children.map(({ nickname }) => nickname)).toEqual(['Wren']);
+    expect(fresh.strands.map(({ asked }) => asked)).toEqual(old.strands.map(({ asked }) => asked));
+    const moved = { teacherId, classId: toClassId };
+    const { past } = await readChildPast(store, moved, { number: 1, weeks: 6, now: FRIDAY_NIGHT });
+    expect(past.evenings.map(({ day }) => day)).toEqual([MONDAY]);
+    expect(await codeOf(read(classroom, wren))).toBe('not_found');
+  });
+
+  it('brings no step of the class it left into the digest of the class it came to', async () => {
+    const store = opened();
+    const classroom = await aClass(store);
+    const wren = await aFamily(store, classroom);
+    await live(store, classroom, wren, MONDAY);
+    const to = await aSecondClass(store, classroom);
+    const plan = { parts: [{ rung: 'doubles.to10', cards: 5, seconds: 3 }] } as const;
+    await aPlan(store, to, plan);
+    const { scope } = await anEvening(store, to, await aFamily(store, to, { nickname: 'Otter' }));
+    await markPart(store, scope, { part: 0, missed: [1], now: evening(MONDAY, 15) });
+    const { number } = wren.child;
+    const toClassId = to.scope.classId;
+    await moveChild(store, classroom.scope, { number, toClassId, now: evening(TUESDAY) });
+    const wanted = { classId: toClassId, days: [MONDAY, TUESDAY], now: FRIDAY_NIGHT };
+    const { rungs } = summariseWeek(await readWeek(store, wanted));
+    expect(rungs.map(({ rung }) => rung)).toEqual(['doubles.to10']);
+  });
 }
 
 function pastSuite(opened: () => Store) {
@@ -125,31 +174,6 @@ function spanSuite(opened: () => Store) {
     expect(await days(6)).toEqual([MONDAY]);
     expect(await days(12)).toEqual([LONG_AGO, MONDAY]);
     expect(await days(null)).toEqual([LONG_AGO, MONDAY]);
-  });
-
-  it('goes along when the child moves, and both classes’ weeks can be read', async () => {
-    const store = opened();
-    const classroom = await aClass(store);
-    const wren = await aFamily(store, classroom);
-    const otter = await aFamily(store, classroom, { nickname: 'Otter' });
-    for (const family of [wren, otter]) await live(store, classroom, family, MONDAY);
-    const { teacherId } = classroom.scope;
-    const settings = { ...SETTINGS, title: 'Heron class' };
-    const { id: toClassId } = await createClass(store, { teacherId, settings, now: MORNING });
-    const { number } = wren.child;
-    await moveChild(store, classroom.scope, { number, toClassId, now: evening(TUESDAY) });
-    const weekOf = async (classId: string) => {
-      const week = await readWeek(store, { classId, days: [MONDAY, TUESDAY], now: FRIDAY_NIGHT });
-      return summariseWeek(week);
-    };
-    const [old, fresh] = [await weekOf(classroom.scope.classId), await weekOf(toClassId)];
-    expect(old.children.map(({ nickname }) => nickname)).toEqual(['Otter']);
-    expect(fresh.children.map(({ nickname }) => nickname)).toEqual(['Wren']);
-    expect(fresh.strands.map(({ asked }) => asked)).toEqual(old.strands.map(({ asked }) => asked));
-    const moved = { teacherId, classId: toClassId };
-    const { past } = await readChildPast(store, moved, { number: 1, weeks: 6, now: FRIDAY_NIGHT });
-    expect(past.evenings.map(({ day }) => day)).toEqual([MONDAY]);
-    expect(await codeOf(read(classroom, wren))).toBe('not_found');
   });
 
   it('of a child without an evening is empty', async () => {

@@ -11,6 +11,7 @@ import {
   listNudgeCandidates,
   MAX_CHILDREN,
   moveChild,
+  planEvening,
   readSlip,
   readWeek,
   remindLater,
@@ -27,8 +28,8 @@ import {
   type Classroom,
   type Family,
 } from '../support/people.ts';
-import { anEvening, markPart } from '../support/practice.ts';
-import { dumpAll } from '../support/raw-rows.ts';
+import { anEvening, eveningInput, markPart } from '../support/practice.ts';
+import { dumpAll, readTable } from '../support/raw-rows.ts';
 import { evening, MONDAY, MORNING, time } from '../support/term.ts';
 
 const LATER = evening(MONDAY, 10);
@@ -114,6 +115,16 @@ function archiving({ opened, names, classroom, family }: Context) {
     expect(await listNudgeCandidates(opened(), { classId, day: MONDAY, now })).toEqual([]);
     const reminders = await listDueReminders(opened(), now);
     expect(reminders.filter((row) => row.classId === classId)).toEqual([]);
+  });
+
+  it('gets no evening from who still took it to be due', async () => {
+    const input = await eveningInput(opened(), classroom(), family());
+    await Promise.all([archive(), planEvening(opened(), input)]);
+    const rows = (await readTable(opened(), 'ledger')).filter(
+      (row) => row.subject_id === family().child.id && row.status === 'planned',
+    );
+    expect(rows).toEqual([]);
+    expect(await planEvening(opened(), input)).toBe(0);
   });
 
   it('leaves a drill that has come to be marked, in case the archiving is taken back', async () => {

@@ -5,6 +5,7 @@ import {
   followTerm,
   getActivePlan,
   getPlans,
+  loadDraft,
   removeBreak,
   retireScheme,
   type Store,
@@ -67,6 +68,16 @@ export function followTermSuite(opened: () => Store) {
     expect(await look(early(addDays(nextMonday, 7)))).toBe(3);
   });
 
+  it('gives way to a plan chosen in the holidays before the term, however long they are', async () => {
+    const { classroom, scope } = await aTerm(opened(), nextMonday);
+    const holidays = { first: MONDAY, last: FRIDAY };
+    await addBreak(opened(), scope, { break: holidays, title: 'Holidays', now: MORNING });
+    await saveDraftPlan(opened(), scope, { plan: PLAN, now: early(TUESDAY) });
+    await activatePlan(opened(), scope, early(TUESDAY));
+    expect(await followTerm(opened(), classroom.schoolClass, early(nextMonday))).toBeNull();
+    expect(await inForce(opened(), classroom)).toEqual(['teacher', 'doubles.to5']);
+  });
+
   it('takes the place of a plan from before the last evening of the week before, or from before the term', async () => {
     const { classroom, scope } = await aTerm(opened());
     const look = (at: Date) => followTerm(opened(), classroom.schoolClass, at);
@@ -117,6 +128,21 @@ export function movedTermSuite(opened: () => Store) {
     expect(next.view.drill.parts.map(({ rung }) => rung)).toEqual(
       PLAN.parts.map(({ rung }) => rung),
     );
+  });
+
+  it('gives way to another week’s plan that the teacher took from the term and uses, until the term is changed', async () => {
+    const { classroom, scope } = await aTerm(opened());
+    const look = (minutes: number) =>
+      followTerm(opened(), classroom.schoolClass, evening(nextMonday, minutes));
+    const [first = PLAN] = WEEKS;
+    await loadDraft(opened(), scope, { plan: first, source: 'scheme', now: MORNING });
+    expect(await look(-60)).toBe(2);
+    await activatePlan(opened(), scope, evening(nextMonday, -30));
+    expect(await look(-20)).toBeNull();
+    expect(await inForce(opened(), classroom)).toEqual(['scheme', 'bonds.to10']);
+    await saveSchemeWeek(opened(), scope, { week: 2, plan: PLAN, now: evening(nextMonday, -10) });
+    expect(await look(0)).toBe(2);
+    expect(await inForce(opened(), classroom)).toEqual(['scheme', 'doubles.to5']);
   });
 
   it('leaves the teacher’s draft alone', async () => {

@@ -60,8 +60,8 @@ function claiming(opened: () => Store) {
     for (const id of [9, 3, 7, 1, 5]) await bot.receiveFrom(id * 10, id);
     expect(idsOf(await bot.claim(MORNING, NEVER, 3))).toEqual([1, 3, 5]);
     expect(await bot.claim(MORNING, NEVER, 3)).toEqual([
-      { updateId: 7, actorId: 70, payload: { text: 't7' }, tries: 1 },
-      { updateId: 9, actorId: 90, payload: { text: 't9' }, tries: 1 },
+      { updateId: 7, actorId: 70, payload: { text: 't7' }, tries: 1, shed: false },
+      { updateId: 9, actorId: 90, payload: { text: 't9' }, tries: 1, shed: false },
     ]);
     expect(await bot.claim()).toEqual([]);
   });

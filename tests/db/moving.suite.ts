@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import {
   addChildren,
+  archiveClass,
   findEvening,
   listChildren,
   listDueChildren,
@@ -10,6 +11,7 @@ import {
   readSlip,
   readWeek,
   type Store,
+  undoAct,
 } from '../../db/index.ts';
 import { codeOf, refusalOf } from '../support/code-of.ts';
 import {
@@ -147,6 +149,18 @@ function refusals(opened: () => Store, setting: () => Setting) {
       expect(await codeOf(move(opened(), { ...setting(), to }))).toBe('not_found');
     }
     expect(await dumpAll(opened())).toEqual(before);
+  });
+
+  it('back while the other class is archived, until that is taken back', async () => {
+    const { from, to } = setting();
+    const { teacherId } = from.scope;
+    const undo = (actId: string) => undoAct(opened(), { teacherId, actId, now: LATER });
+    const moved = await move(opened(), setting());
+    const archived = await archiveClass(opened(), to.scope, LATER);
+    expect(await refusalOf(undo(moved))).toBe('conflict: archived class');
+    await undo(archived);
+    await undo(moved);
+    expect(await names(opened(), from)).toEqual(['1 Wren']);
   });
 
   it('never because another child moves the other way at the same moment', async () => {

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Phone } from '../../bot/roots/phone.ts';
 import { BUTTONS } from '../../bot/texts/buttons.ts';
-import { activatePlan, createClass, saveDraftPlan } from '../../db/index.ts';
+import { activatePlan, createClass, getClass, saveDraftPlan } from '../../db/index.ts';
 import { leaksOf } from '../support/leaks.ts';
 import { ask, labelsOf, newPhone, offersOf, openAndRead, tapAndHear } from '../support/phones.ts';
 import { readTable } from '../support/raw-rows.ts';
@@ -63,6 +63,8 @@ describe('renaming a child', () => {
     await teacher.tap('3. Robin', id);
     await teacher.tap(BUTTONS.renameChild, id);
     expect((await teacher.last()).text).toContain('What shall Robin be called?');
+    expect(await ask(teacher, '/help')).toContain('Send the child’s new nickname, or tap Cancel.');
+    expect(labelsOf(await teacher.last())).toEqual([BUTTONS.cancel]);
     expect(await ask(teacher, 'WREN')).toContain('“WREN”\nAnother child of that class has this');
     expect(await ask(teacher, 'x'.repeat(31))).toContain('has 31 characters, at most 30');
     expect(await ask(teacher, '\u200b')).toContain('I see no nickname in that');
@@ -199,5 +201,38 @@ describe('another teacher', () => {
     expect(await openAndRead(phone, link)).toContain('not valid');
     await teacher.tap(BUTTONS.undo, id);
     expect(await openAndRead(phone, link)).toContain('Otter · Kingfisher class');
+  });
+});
+
+describe('the family of a child', () => {
+  it('that moved to a class without a plan is promised no day', async () => {
+    const { teacherId } = school.scope;
+    const { id: _id, digestSince: _since, ...settings } = await getClass(world.store, school.scope);
+    const plover = { ...settings, title: 'Plover class' };
+    await createClass(world.store, { teacherId, settings: plover, now: world.now() });
+    const id = await toChildren();
+    await teacher.tap('✓ 4. Wren', id);
+    await teacher.tap(BUTTONS.moveChild, id);
+    await teacher.tap('Plover class', id);
+    const [told] = await wrensHelper.messagesWith('is in Plover class now');
+    expect(told?.text).toContain('as soon as the teacher has made a plan');
+    expect(told?.text).not.toContain('From the next evening on');
+  });
+
+  it('that is archived is told so, whatever it asks, and can still leave', async () => {
+    const stopped = 'Practice for Otter has stopped. Please ask the school';
+    const ottersHelper = await newPhone(world, 2002);
+    expect(await ask(ottersHelper, '/help')).toContain('You help Otter.');
+    const id = await toChildren();
+    await teacher.tap('✓ 2. Otter', id);
+    await teacher.tap(BUTTONS.archiveChild, id);
+    for (const text of ['/today', '/help', '/time 18:00', '/show', 'hello']) {
+      const heard = await ask(ottersHelper, text);
+      expect(heard).toContain(stopped);
+      expect(heard).not.toContain('Hello.');
+    }
+    expect(await ask(ottersHelper, '/stop')).toContain('Stop helping Otter?');
+    await ottersHelper.tap(BUTTONS.leave);
+    expect(await ask(ottersHelper, '/today')).toContain('open the join link');
   });
 });

@@ -5,7 +5,7 @@ import { BUTTONS } from '../../bot/texts/buttons.ts';
 import { createClass, type SchoolClass } from '../../db/index.ts';
 import { leaksOf } from '../support/leaks.ts';
 import { SETTINGS } from '../support/people.ts';
-import { newPhone, tapAndHear } from '../support/phones.ts';
+import { labelsOf, newPhone, tapAndHear } from '../support/phones.ts';
 import { readTable } from '../support/raw-rows.ts';
 import { makeSmallClass } from '../support/small-class.ts';
 import { openWorld, type World } from '../support/world.ts';
@@ -63,22 +63,29 @@ describe('a class list for one of several classes', () => {
     for (const surname of ['Baker', 'Cook', 'Reed']) expect(waiting).not.toContain(surname);
   });
 
-  it('is added by one tap with a link for each child, and not again by a second', async () => {
+  it('is added by one tap, and not again by a second; no link is made yet', async () => {
     const { id } = await teacher.last();
     await world.client.tapLabel(teacher.id, 'Add all 3', id);
     await world.client.tapLabel(teacher.id, 'Add all 3', id);
     await world.settle();
     expect((await world.client.answers(teacher.id)).at(-1)?.text).toContain('not waiting any more');
-    expect((await teacher.last()).text).toBe('3 children added.');
-    const added = (await readTable(world.store, 'child')).filter(
+    const added = await teacher.last();
+    expect(added.text).toContain('3 children added.');
+    expect(added.text.split('\n').length).toBeLessThan(10);
+    expect(labelsOf(added)).toEqual(
+      expect.arrayContaining([BUTTONS.slipsToPrint, BUTTONS.missingLinks, BUTTONS.firstPlan]),
+    );
+    const children = (await readTable(world.store, 'child')).filter(
       (row) => row.class_id === heron.id,
     );
-    expect(added.map(({ number, nickname }) => `${number} ${nickname}`).sort()).toEqual([
+    expect(children.map(({ number, nickname }) => `${number} ${nickname}`).sort()).toEqual([
       '1 D’Arcy',
       '2 Zoë',
       '3 Jay',
     ]);
-    expect(await teacher.messagesWith('2. Zoë\nhttps://')).toHaveLength(1);
+    const ids = new Set(children.map(({ id }) => id));
+    const slips = await readTable(world.store, 'slip');
+    expect(slips.filter((row) => ids.has(row.child_id))).toEqual([]);
   });
 
   it('that went into the wrong class is taken out again by Undo', async () => {

@@ -102,7 +102,7 @@ describe('Friday’s digest', () => {
       'Kingfisher class, Harbour Lane School: 3 of 4 practised on three days or more; ready to move up: doubles to 5 + 5; families to call: 1.',
     );
     expect(text).toContain('To call: 4. Wren4 (4 evenings in a row without an answer).');
-    expect(text).toContain('doubles 65 of 65 (new this week)');
+    expect(text).toMatch(/doubles 65 of 65; .*\. All new this week\.\n/);
     expect(labels).toContain(BUTTONS.proposals);
   });
 
@@ -140,7 +140,10 @@ describe('accepting a proposal', () => {
     const plan = await getActivePlan(stage.world.store, classroom.schoolClass.id);
     await teacher.tap(BUTTONS.undo, digestId);
     expect(await doublesInUse()).toBe('doubles.to5');
+    // Undo has put the class's home over the digest; the day's button brings it back.
     await teacher.tap(BUTTONS.classNow, digestId);
+    await teacher.tap('Digest of Fri 18 Sept', digestId);
+    expect((await shown()).text).toContain('3 of 4 practised');
     await teacher.tap(BUTTONS.proposals, digestId);
     const [button] = (await teacher.message(digestId)).buttons.flat();
     const data = button?.data ?? '';

@@ -122,10 +122,26 @@ describe('the roster', () => {
     expect(await readTable(world.store, 'child')).toHaveLength(0);
   });
 
-  it('takes the whole list once it is mended, and gives one link for each child', async () => {
-    expect(await ask(teacher, `\n${NAMES.join('\n\n')}\n`)).toContain('6 children added');
+  it('takes the whole list once it is mended, and answers with one short screen', async () => {
+    const added = await ask(teacher, `\n${NAMES.join('\n\n')}\n`);
+    expect(added).toContain('6 children added');
+    expect(added.split('\n').length).toBeLessThan(10);
+    expect(await teacher.buttons()).toEqual([
+      BUTTONS.slipsToPrint,
+      BUTTONS.missingLinks,
+      BUTTONS.firstPlan,
+      BUTTONS.undo,
+      BUTTONS.back,
+    ]);
     const children = await readTable(world.store, 'child');
     expect(children.map((child) => child.nickname).sort()).toEqual([...NAMES].sort());
+  });
+
+  it('makes no link until the teacher asks, and then one for each child', async () => {
+    await teacher.tap(BUTTONS.missingLinks);
+    expect(await readTable(world.store, 'slip')).toEqual([]);
+    expect(await teacher.messagesWith('?start=')).toEqual([]);
+    await teacher.tap(BUTTONS.makeLinks);
     const links = await linksOn(teacher);
     expect([...links.keys()]).toEqual(NAMES);
     expect(new Set(links.values()).size).toBe(NAMES.length);
@@ -156,8 +172,23 @@ describe('the roster', () => {
       .filter((type) => type !== 'bot_command');
     expect(ours).toEqual(['bold']);
   });
+});
 
-  it('makes codes of 80 bits or more and keeps none of them', async () => {
+describe('a class with children', () => {
+  it('is given one first plan by two quick taps, as a draft', async () => {
+    await teacher.say('/class');
+    const { id } = await teacher.last();
+    for (const label of [BUTTONS.firstPlan, 'Year 2']) {
+      await world.client.tapLabel(teacher.id, label, id);
+      await world.client.tapLabel(teacher.id, label, id);
+      await world.settle();
+    }
+    expect(labelsOf(await teacher.message(id))).toContain(BUTTONS.usePlan);
+    const plans = await readTable(world.store, 'week_plan');
+    expect(plans.map(({ status }) => status)).toEqual(['draft']);
+  });
+
+  it('has codes of 80 bits or more, of which none is kept', async () => {
     const stored = [...(await dumpAll(world.store)).values()].join('\n');
     for (const link of (await linksOn(teacher)).values()) {
       const code = new URL(link).searchParams.get('start') ?? '';

@@ -115,7 +115,8 @@ describe('every button of a teacher’s class, tapped twice in quick succession'
     const { planTakeOut, planApart, ...more7 } = more6;
     // There is no co-teacher, and neither grade nor zone are asked for twice (see teachers.test.ts and few-taps.test.ts).
     const { removeTeacher, askToLeave, leaveClass, archiveClass, chooseZone, ...more8 } = more7;
-    const { firstPlanFor, breaksAt, ...others } = more8;
+    // There is a plan in use, and the reply that offered a first one leads on to the links (see enrolment.test.ts).
+    const { firstPlan, firstPlanFor, breaksAt, ...others } = more8;
     const family = [ACTIONS.start, ACTIONS.later, ACTIONS.notToday, ACTIONS.allRight, ACTIONS.mark];
     const more = [ACTIONS.toggle, ACTIONS.done, ACTIONS.said, ACTIONS.pages, ACTIONS.fix];
     const away = new Set([...family, ...more, ACTIONS.fixPages].map(({ tag }): string => tag));

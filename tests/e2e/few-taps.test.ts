@@ -96,7 +96,7 @@ describe('setting up a class of 24', () => {
 
 describe('a family whose child knows everything', () => {
   it('marks with at most 2 taps a part', async () => {
-    // Printing the slips has replaced the links; one is made anew.
+    // The slips are on paper; one child is given a link to send on instead.
     await teacher.phone.say('/class');
     for (const label of [BUTTONS.children, '1. Wren1', BUTTONS.newLink, BUTTONS.makeLink]) {
       await teacher.phone.tap(label);

@@ -4,7 +4,6 @@ import { BUTTONS } from '../../bot/texts/buttons.ts';
 import { storableJson } from '../../db/inbox/storable-json.ts';
 import { loadSchool, Phone } from '../support/demo-school.ts';
 import { leaksOf } from '../support/leaks.ts';
-import { outlast } from '../support/outlast.ts';
 import { ask } from '../support/phones.ts';
 import { readTable } from '../support/raw-rows.ts';
 import { storedAbout } from '../support/stored.ts';
@@ -125,10 +124,12 @@ describe('an update that makes no sense', () => {
     expect(await ask(pip, '/help')).toContain('You help Pip.');
   });
 
-  it('is set aside after its last try', async () => {
-    await outlast(world);
-    const ends = (await readTable(world.store, 'inbox')).map((row) => row.status);
-    expect(new Set(ends)).toEqual(new Set(['done', 'failed']));
+  it('is set aside at once, without an error and another try', async () => {
+    const rows = await readTable(world.store, 'inbox');
+    expect(new Set(rows.map((row) => row.status))).toEqual(new Set(['done']));
+    expect(new Set(rows.map((row) => row.tries))).toEqual(new Set([1]));
+    expect(errors()).toEqual([]);
+    expect(world.logged.filter(({ event }) => event === 'odd_update').length).toBeGreaterThan(5);
   });
 
   it('like a sticker or a place on the map gets a plain reply', async () => {

@@ -44,7 +44,13 @@ describe('joining a child', () => {
   it('shows the notice first and stores nothing after “No, thank you”', async () => {
     const before = await families();
     const notice = await openAndRead(wren, linkFor('Wren'));
-    for (const part of ['What is kept', 'Who sees it', 'How long', 'How to stop', '/stop']) {
+    for (const part of [
+      'What is kept',
+      'Who sees it',
+      'How long',
+      'Your choice, at any time',
+      '/stop',
+    ]) {
       expect(notice).toContain(part);
     }
     await wren.tap(BUTTONS.disagree);

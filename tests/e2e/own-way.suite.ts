@@ -39,8 +39,8 @@ export function ownWaySuite(cast: () => Cast, at: string) {
     expect(text).toContain('No timing');
     expect(labelsOf(await teacher.last())).toEqual([
       `✓ ${BUTTONS.easier}`,
-      BUTTONS.classSteps,
       BUTTONS.harder,
+      BUTTONS.classSteps,
       `✓ ${BUTTONS.fewerCards}`,
       `✓ ${BUTTONS.untimed}`,
       BUTTONS.back,

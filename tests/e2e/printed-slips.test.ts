@@ -88,6 +88,22 @@ describe('join slips', () => {
   });
 });
 
+describe('join slips of children just added', () => {
+  it('are two taps away, and no link was made before that they could end', async () => {
+    await teacher.say('/class');
+    await teacher.tap(BUTTONS.children);
+    await teacher.tap(BUTTONS.addChildren);
+    const before = await readTable(world.store, 'slip');
+    expect(await ask(teacher, 'Robin')).toContain('1 child added');
+    await teacher.tap(BUTTONS.slipsToPrint);
+    expect((await teacher.last()).text).toContain('Links given out before');
+    expect(await readTable(world.store, 'slip')).toEqual(before);
+    expect(await teacher.messagesWith('Robin\nhttps://')).toEqual([]);
+    await teacher.tap(BUTTONS.printSlips);
+    expect(wordsOf((await newestPaper(world, teacher)).first)).toContain('4 · Robin');
+  });
+});
+
 describe('a set of join slips', () => {
   it('is made once by two quick taps, and again from the screen that follows', async () => {
     const id = await toPrint(teacher);

@@ -242,7 +242,7 @@ describe('an evening with a mixed part', () => {
   it('is previewed as a family gets it, and nothing of that is stored', async () => {
     await openPlan();
     await teacher.tap(BUTTONS.preview);
-    expect(await textOf()).toContain('Nothing you tap here is kept.');
+    expect(await textOf()).toContain('once you put it in use. Nothing you tap here is kept.');
     const before = await storedAbout(world);
     await teacher.tap(BUTTONS.start);
     expect((await teacher.last()).photo).toBeDefined();

@@ -142,8 +142,9 @@ describe('the digest of that week', () => {
       const { right, asked } = sumOf(counts.flatMap((child) => child.parts[index] ?? []));
       const strand = rungById(rung)?.strand ?? 'words';
       expect(asked).toBeGreaterThan(100);
-      expect(digest?.text).toContain(`${strandTitle(strand)} ${right} of ${asked} (new this week)`);
+      expect(digest?.text).toContain(`${strandTitle(strand)} ${right} of ${asked}`);
     }
+    expect(digest?.text).toContain('. All new this week.\n');
     const pages = counts.reduce((sum, child) => sum + child.pages, 0);
     expect(digest?.text).toContain(`Workbook: ${pages} pages done.`);
   });

@@ -52,11 +52,15 @@ describe('a teacher’s workbooks', () => {
     );
     expect(await ask(teacher, 'Pebble Path 1-6 9')).toContain('Pages a day are from 1 to 5');
     expect(await readTable(world.store, 'book')).toEqual(before);
-    expect(await ask(teacher, 'Pebble Path 1-6 2')).toContain('Pebble Path is in line.');
+    expect(await ask(teacher, 'Pebble Path 1-6 2')).toContain(
+      'Pebble Path is in line: pages 1 to 6, 2 a day.',
+    );
     await teacher.tap(BUTTONS.back);
     await teacher.tap(BUTTONS.addBook);
     expect(await ask(teacher, 'pebble path 1-9 1')).toContain('with that title is in line already');
-    expect(await ask(teacher, 'Pebble Path 2 1-40 2')).toContain('Pebble Path 2 is in line.');
+    expect(await ask(teacher, 'Pebble Path 2 1-40 2')).toContain(
+      'Pebble Path 2 is in line: pages 1 to 40, 2 a day.',
+    );
     expect(await titles()).toEqual(['Pebble Path', 'Pebble Path 2']);
   });
 

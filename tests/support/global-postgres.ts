@@ -32,7 +32,7 @@ export default async function setup(project: TestProject): Promise<() => Promise
     persistent: false,
     createPostgresUser: process.getuid?.() === 0,
     // Durability is not what these tests look at; speed is what makes people run them.
-    postgresFlags: ['-c', 'fsync=off', '-c', 'max_connections=200'],
+    postgresFlags: ['-c', 'fsync=off', '-c', 'max_connections=400'],
     onLog: () => {},
   });
   await server.initialise();

@@ -1,7 +1,10 @@
 import { readTable } from './raw-rows.ts';
 import type { LogLine, World } from './world.ts';
 
-/** What no log line may contain: every child's nickname and everything that anybody typed, commands without words aside. */
+/**
+ * What no log line may contain: the token, every join code and invitation that was told, every child's nickname, the titles of
+ * classes, and everything that anybody typed, commands without words aside.
+ */
 export async function secretsOf(world: World): Promise<string[]> {
   const children = await readTable(world.store, 'child');
   const accounts = await world.client.accounts();
@@ -11,7 +14,23 @@ export async function secretsOf(world: World): Promise<string[]> {
     .filter((message) => message.from === 'person')
     .flatMap((message) => message.text.split('\n'))
     .filter((line) => line.length > 3 && !/^\/[a-z]+$/.test(line));
-  return [...new Set([...children.map((child) => String(child.nickname)), ...typed])];
+  const classes = await readTable(world.store, 'class');
+  return [
+    ...new Set([
+      world.rehearsal.token,
+      ...codesIn(chats.flat().map((message) => message.text)),
+      ...children.map((child) => String(child.nickname)),
+      ...classes.map((row) => String(row.title)),
+      ...typed,
+    ]),
+  ];
+}
+
+/** The codes of the links in some texts. */
+function codesIn(texts: readonly string[]): string[] {
+  return texts.flatMap((text) =>
+    [...text.matchAll(/\bstart[= ](?:t-)?([\w-]{22})(?![\w-])/g)].flatMap(([, code]) => code ?? []),
+  );
 }
 
 /** The log lines that contain a secret as a word of its own, in their event or in any field, in capitals or not. */
@@ -28,7 +47,8 @@ function escaped(text: string): string {
   return text.replace(/[\\^$.*+?()[\]{}|]/g, '\\$&');
 }
 
-function textsIn(value: unknown): string[] {
+/** Every text in a value, however deep, names of fields included. */
+export function textsIn(value: unknown): string[] {
   if (typeof value === 'object' && value !== null) {
     return Object.entries(value).flatMap(([key, inner]) => [key, ...textsIn(inner)]);
   }

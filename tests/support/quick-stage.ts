@@ -1,6 +1,7 @@
 import type { Clips } from '../../bot/clip/index.ts';
 import type { Painter } from '../../bot/media/index.ts';
 import { Phone } from '../../bot/roots/phone.ts';
+import type { Gate } from '../../rehearsal/server.ts';
 import { makeQuickSchool, type QuickSchool } from './quick-school.ts';
 import { readTable } from './raw-rows.ts';
 import { openWorld, type World } from './world.ts';
@@ -36,12 +37,17 @@ export interface QuickStageOptions {
   readonly helpers?: number;
   readonly painter?: Painter;
   readonly clips?: Clips;
+  readonly gate?: Gate;
 }
 
 /** Opens a stage. Close its world at the end. */
 export async function openQuickStage(options: QuickStageOptions = {}): Promise<QuickStage> {
-  const { families = 3, helpers = 1, painter, clips } = options;
-  const own = { ...(painter ? { painter } : {}), ...(clips ? { clips } : {}) };
+  const { families = 3, helpers = 1, painter, clips, gate } = options;
+  const own = {
+    ...(painter ? { painter } : {}),
+    ...(clips ? { clips } : {}),
+    ...(gate ? { gate } : {}),
+  };
   const world = await openWorld({ start: FRIDAY.morning, ...own });
   const school = await makeQuickSchool(world, { families, helpers });
   return {

@@ -36,7 +36,7 @@ export interface SmallClassOptions {
   readonly plan?: WeekPlan;
 }
 
-/** Makes a class without a workbook by typing and tapping, with a plan in use. Nobody has joined. */
+/** Makes a class without a workbook by typing and tapping, with a plan in use and a link for each child. Nobody has joined. */
 export async function makeSmallClass(
   world: World,
   nicknames: readonly string[],
@@ -50,6 +50,8 @@ export async function makeSmallClass(
   for (const text of ['/newclass', title, zone]) await teacher.say(text);
   await teacher.tap(BUTTONS.addChildren);
   await teacher.say(nicknames.join('\n'));
+  await teacher.tap(BUTTONS.missingLinks);
+  await teacher.tap(BUTTONS.makeLinks);
   const known = await findTeacherByChat(store, teacherId);
   const [schoolClass] = known ? await listClasses(store, known.id) : [];
   if (!known || !schoolClass) throw new Error('the class was not made');

@@ -11,6 +11,7 @@ describe('a workbook as typed', () => {
     'Pebble Path 1 - 48, 2 per day',
     '  Pebble   Path,1-48,2aday ',
     'Pebble Path 1 TO 48 2 A DAY',
+    'Pebble Path: pages 1 to 48, 2 pages a day',
   ])('is read: %j', (text) => {
     expect(parseBookText(text)).toEqual(PEBBLE_PATH);
   });

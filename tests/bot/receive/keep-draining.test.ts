@@ -40,6 +40,7 @@ function start(store: Store, { failures }: { failures: number }) {
         handled.put(update.update_id);
       },
       apologise: async () => {},
+      leftOut: async () => {},
     },
     sleep: (milliseconds, signal) =>
       new Promise((end) => {

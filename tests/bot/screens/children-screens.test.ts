@@ -138,7 +138,7 @@ describe('a list read off a file', () => {
     expect(labelsOf(fileListScreen(list))).toEqual([
       'Add this child',
       'Another column',
-      'First row is a child',
+      'Row 1: a child',
       'Back',
     ]);
     expect(actionsOf(fileListScreen(list))[0]).toEqual({ kind: 'fileAdd', classId, stamp: 'abc' });

@@ -47,7 +47,7 @@ describe('the week plan', () => {
 
   it('offers the term’s plan only while there is a term, and last week’s only once one was in use', () => {
     const term = { week: 2, of: 10 };
-    const all = ['As last week', 'As proposed', 'As in the term'];
+    const all = ['As last week', 'As proposed', 'As the term'];
     const offered = (rest: Partial<screens.PlanView>) =>
       labelsOf(screens.planScreen(view(rest))).filter((label) => label.startsWith('As '));
     expect(offered({ term })).toEqual(all);

@@ -35,6 +35,7 @@ const preview: Preview = {
   schoolClass: kingfisher,
   day: DAY,
   drill,
+  isDraft: false,
   book: { title: 'Pebble Path', from: 1, to: 2, last: 40, next: null },
 };
 
@@ -57,7 +58,14 @@ function tapThrough(...labels: readonly string[]): Screen {
 describe('a preview', () => {
   it('says what it is before it starts, and stands where a nickname would afterwards', () => {
     expect(tapThrough().text.text).toContain('Nothing you tap here is kept.');
+    expect(tapThrough().text.text).toContain('on the next evening');
     expect(tapThrough('Start').text.text).toContain('Preview · Monday');
+  });
+
+  it('of a draft promises nothing for the next evening', () => {
+    const { text } = previewScreen({ ...preview, isDraft: true }, OFFERED, means).text;
+    expect(text).toContain('what a family gets once you put it in use.');
+    expect(text).not.toContain('next evening');
   });
 
   it('goes through every screen of an evening to its result', () => {

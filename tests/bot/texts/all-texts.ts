@@ -20,6 +20,7 @@ import { CHILDREN_MODULES, CHILDREN_TEXTS } from './children-texts.ts';
 import { DIGEST_MODULES, DIGEST_TEXTS } from './digest-texts.ts';
 import { GREETING_MODULES, GREETING_TEXTS } from './greeting-texts.ts';
 import { PLAN_MODULES, PLAN_TEXTS } from './plan-texts.ts';
+import { RIGHTS_MODULES, RIGHTS_TEXTS } from './rights-texts.ts';
 import { TEACHERS_MODULES, teachersTexts } from './teachers-texts.ts';
 
 /** A nickname with everything that can go wrong: an emoji of three code points, then letters from right to left. */
@@ -37,6 +38,7 @@ export const MODULES: Readonly<Record<string, unknown>>[] = [
   general,
   grades,
   ...PLAN_MODULES,
+  ...RIGHTS_MODULES,
   prints,
   rosters,
   steps,
@@ -94,6 +96,7 @@ const FAMILY_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   joined: [families.joined(slip, child), families.joined(slip, undefined)],
   stranger: [families.stranger(), families.stranger('open')],
   teacherHelpsNobody: [families.teacherHelpsNobody()],
+  practiceStopped: [['Wren'], ['Wren', 'Otto', 'x'.repeat(30)]].map(families.practiceStopped),
   nothingToday: [families.nothingToday(child)],
   timeSet: [families.timeSet('18:15')],
   badTime: ['', 'מחר', 'x'.repeat(4_000)].map((typed) => families.badTime(typed, '06:00', '20:00')),
@@ -174,7 +177,6 @@ const TEACHER_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   fullNameCaution: [['Wren'], ['Otto Baker'], ['Otto Baker', 'Robin Cook']].map(
     rosters.fullNameCaution,
   ),
-  rosterAddedWithoutLinks: [1, 12].map(rosters.rosterAddedWithoutLinks),
   classMade: [teachers.classMade()],
 };
 
@@ -216,6 +218,7 @@ export const ALL_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   ...TEACHER_TEXTS,
   ...CHILDREN_TEXTS,
   ...GREETING_TEXTS,
+  ...RIGHTS_TEXTS,
   errorText: [errors.errorText(new AppError('invalid', 'title'))],
   noFiles: [general.noFiles()],
   privateOnly: [general.privateOnly()],

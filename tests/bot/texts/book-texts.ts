@@ -60,7 +60,7 @@ export function bookTexts(nickname: string): Readonly<Record<string, readonly (T
       questions.badPage(typed || 'x', pebblePath),
     ),
     badBook: ['Pebble Path', '9'.repeat(4_000)].map(questions.badBook),
-    bookAdded: [questions.bookAdded('Pebble Path')],
+    bookAdded: [questions.bookAdded(pebblePath)],
     bookChanged: [questions.bookChanged()],
     pageSet: [1, 49].map((page) => questions.pageSet(pebblePath, page, nickname)),
     classPageSet: [0, 1, 12].flatMap((moved) =>

@@ -103,5 +103,5 @@ export const CHILDREN_TEXTS: Readonly<Record<string, readonly (Text | string | n
   whichColumn: [classFiles.whichColumn()],
   columnLabel: COLUMNS.map(classFiles.columnLabel),
   addAllButton: [1, 24].map(classFiles.addAllButton),
-  movedToClass: [moved.movedToClass(family(NICKNAME))],
+  movedToClass: [true, false].map((hasPlan) => moved.movedToClass(family(NICKNAME), hasPlan)),
 };

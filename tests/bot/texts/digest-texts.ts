@@ -141,6 +141,7 @@ export const DIGEST_TEXTS: Readonly<Record<string, readonly Said[]>> = {
     { ...beforeEvening, evening: { kind: 'none', next: null } as const },
   ].map(classNows.classNow),
   chooseChild: [1, 3].map((pages) => classNows.chooseChild(TITLE, { page: 0, pages })),
+  digestButton: [classNows.digestButton(FRIDAY)],
   childButton: [true, false].map((has) => classNows.childButton(child, has)),
   childPage: [
     page,

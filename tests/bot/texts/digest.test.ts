@@ -32,6 +32,15 @@ describe('the first line of a digest', () => {
     );
   });
 
+  it('counts every family to call, also those the list below has no room for', () => {
+    const silent = Array.from({ length: 7 }, (_, at) =>
+      week(at + 1, `Wren${at + 1}`, { silentRun: 3, evenings: [] }),
+    );
+    const [first, ...rest] = textOf(summaryOf(silent)).split('\n');
+    expect(first).toMatch(/; families to call: 7\.$/);
+    expect(rest.find((line) => line.startsWith('To call: '))).toMatch(/; and 2 more\.$/);
+  });
+
   it('of a week without school days has nothing to tell', () => {
     expect(
       textOf(summaryOf([week(1, 'Wren')], []))

@@ -109,6 +109,6 @@ export const PLAN_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   weeksButton: [1, 10].map(terms.weeksButton),
   makeTermButton: [terms.makeTermButton(day('2026-09-14'))],
   termWeekButton: [terms.termWeekButton(3)],
-  previewNote: [previews.previewNote()],
+  previewNote: [false, true].map(previews.previewNote),
   previewOver: [previews.previewOver()],
 };

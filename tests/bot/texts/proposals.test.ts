@@ -99,5 +99,7 @@ describe('the proposals', () => {
     const all = linesOf([...many, ...rest], { said: 'In use from the next evening: halves.' });
     expect(all.length + 1).toBeLessThan(10);
     expect(all).toContain('and 5 more');
+    expect(linesOf(many.slice(0, 7))).toHaveLength(8);
+    expect(linesOf(many)).toContain('and 2 more');
   });
 });

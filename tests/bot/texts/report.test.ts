@@ -23,7 +23,7 @@ describe('a report in words', () => {
       {
         title: 'Number bonds',
         sentences: [
-          'Getting surer: adding within 10.',
+          'On the way: adding within 10.',
           'Needs more time: adding across 10.',
           'Wren is still meeting 7 + 8 = 15; 4 + 9 = 13.',
         ],

@@ -25,6 +25,12 @@ const halfTerm = { id: 'x', title: 'Half term', first: day, last: storedDay('202
 const week = [day, storedDay('2026-10-13')];
 const PROBLEMS = ['shape', 'date', 'slash', 'order', 'long', 'weekday'] as const;
 
+const AWAITED: readonly help.AwaitedAnswer[] = [
+  ...(['new_title', 'new_zone', 'title', 'zone', 'roster', 'evening', 'nudge'] as const),
+  ...(['digest', 'break', 'greeting', 'book_new', 'book_change', 'book_page'] as const),
+  ...(['nickname', 'recording', 'file', 'file_list'] as const),
+];
+
 /** The modules these come from. */
 export const TEACHERS_MODULES: Readonly<Record<string, unknown>>[] = [
   breaks,
@@ -91,6 +97,7 @@ function helpTexts(nickname: string): Texts {
       ),
     ),
     notAsked: [help.notAsked()],
+    stillExpected: AWAITED.map(help.stillExpected),
   };
 }
 

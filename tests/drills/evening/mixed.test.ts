@@ -82,8 +82,9 @@ describe('a mixed part', () => {
           ).toBe(true);
         }
         const even = Math.floor(part.cards / rungs.length);
-        for (const [at, id] of rungs.entries()) {
-          const before = rungs.slice(0, at).flatMap(factsOf);
+        const fromEasiest = FACT_RUNGS.map(({ id }) => id).filter((id) => rungs.includes(id));
+        for (const [at, id] of fromEasiest.entries()) {
+          const before = fromEasiest.slice(0, at).flatMap(factsOf);
           const own = factsOf(id).filter((fact) => !before.includes(fact)).length;
           expect(of(cards, id)).toBeGreaterThanOrEqual(Math.min(even, own));
         }
@@ -91,6 +92,18 @@ describe('a mixed part', () => {
       }),
       { numRuns: 60 },
     );
+  });
+
+  test('gives an easier step its share too when it is named last and the other holds all its facts', () => {
+    const also: RungId[] = ['halves.to10'];
+    const part: PlanPart = { rung: 'halves.to20', also, cards: 10, seconds: 3 };
+    const drawn = { strand: 'halves', rung: part.rung, also, seconds: 3 } as const;
+    for (const seed of ['wren', 'otter', 'robin']) {
+      const cards = cardsIn(compose({ ...part, cards: 6 }, { seed }));
+      expect(of(cards, 'halves.to10'), seed).toBe(3);
+      const sample = { kind: 'facts', ...drawn, cards: cards.slice(0, 4) } as const;
+      expect(of(drawFacts(sample, createRandom(seed)), 'halves.to10'), seed).toBe(2);
+    }
   });
 
   test('after missed evenings still has as many of each rung, and opens with what is surest', () => {
