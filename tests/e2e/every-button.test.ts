@@ -116,7 +116,9 @@ describe('every button of a teacher’s class, tapped twice in quick succession'
     // There is no co-teacher, and neither grade nor zone are asked for twice (see teachers.test.ts and few-taps.test.ts).
     const { removeTeacher, askToLeave, leaveClass, archiveClass, chooseZone, ...more8 } = more7;
     // There is a plan in use, and the reply that offered a first one leads on to the links (see enrolment.test.ts).
-    const { firstPlan, firstPlanFor, breaksAt, ...others } = more8;
+    const { firstPlan, firstPlanFor, breaksAt, ...more9 } = more8;
+    // A teacher erases nothing by a button (see rights.test.ts).
+    const { eraseAsk, erase, eraseUndo, eraseNot, ...others } = more9;
     const family = [ACTIONS.start, ACTIONS.later, ACTIONS.notToday, ACTIONS.allRight, ACTIONS.mark];
     const more = [ACTIONS.toggle, ACTIONS.done, ACTIONS.said, ACTIONS.pages, ACTIONS.fix];
     const away = new Set([...family, ...more, ACTIONS.fixPages].map(({ tag }): string => tag));

@@ -127,8 +127,8 @@ describe('a helper who cannot be written to', () => {
       'practised on',
     );
     const text = withoutIsolates(digest?.text ?? '');
-    expect(text).toContain('2. Wren2: messages no longer arrive');
-    expect(text).not.toContain('Wren1: messages no longer arrive');
+    expect(text).toContain('2. Wren2 (messages no longer arrive)');
+    expect(text).not.toContain('Wren1 (messages no longer arrive)');
     await stage.world.client.unblock(one[0]);
     await stage.world.settle();
     await stage.world.goTo('2026-09-21T16:30:00Z');

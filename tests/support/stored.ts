@@ -7,5 +7,9 @@ const TRAFFIC = ['inbox', 'ledger', 'rate', 'media', 'code_miss', 'upkeep'];
 /** Everything stored about people and practice, as one text: equal before and after means that nothing was stored. */
 export async function storedAbout(world: World): Promise<string> {
   const tables = [...(await dumpAll(world.store))].filter(([table]) => !TRAFFIC.includes(table));
-  return tables.map(([table, rows]) => `${table} ${rows}`).join('\n');
+  // The tables come in whatever order the server reads them.
+  return tables
+    .map(([table, rows]) => `${table} ${rows}`)
+    .sort()
+    .join('\n');
 }

@@ -29,7 +29,8 @@ export const backends: readonly Backend[] = [embedded, server];
 
 /**
  * Opens stores that are kept when a test closes them, and emptied for the next test of the process: to make a database costs
- * more than most tests. They end with the process.
+ * more than most tests. They end with the process. One whose job engine works by itself is closed: its senders end with it
+ * only, and would take the next test's messages.
  */
 function kept(name: string, make: () => Promise<OpenStore>): Backend {
   const idle: OpenStore[] = [];
@@ -37,7 +38,16 @@ function kept(name: string, make: () => Promise<OpenStore>): Backend {
     name,
     open: async () => {
       const store = (await emptied(idle.pop())) ?? (await make());
-      return { ...store, close: async () => void idle.push(store) };
+      let works = false;
+      const work: OpenStore['queue']['work'] = (handler, lanes) => {
+        works = true;
+        return store.queue.work(handler, lanes);
+      };
+      return {
+        ...store,
+        queue: { ...store.queue, work },
+        close: async () => (works ? store.close() : void idle.push(store)),
+      };
     },
   };
 }
