@@ -10,3 +10,5 @@ process.stdout.write(`${own.join('\n')}\n`);
 process.stdout.write(
   `Tests: ${numPassedTests} passed, ${numFailedTests} failed, ${numPendingTests} skipped\n`,
 );
+// Said once more, in case a runner's exit code is lost on the way.
+if (numFailedTests > 0) process.exitCode = 1;

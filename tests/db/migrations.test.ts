@@ -11,6 +11,10 @@ import { runSql, TABLES } from '../support/raw-rows.ts';
 import { sharedStore } from '../support/shared-store.ts';
 import { backends } from '../support/stores.ts';
 
+// The generator adds a method to every array. Out of the way of `for...in`, or a reader of PDF files refuses to start in the same
+// process.
+Object.defineProperty(Array.prototype, 'random', { enumerable: false });
+
 const TABLE_OBJECTS = Object.values(schema).filter((value) => is(value, PgTable));
 const CONFIGS = TABLE_OBJECTS.map((table) => getTableConfig(table));
 

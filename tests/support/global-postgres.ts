@@ -43,6 +43,11 @@ export default async function setup(project: TestProject): Promise<() => Promise
   await store.close();
   project.provide('postgresUrl', postgresUrl);
   return async () => {
+    // The server's package ends the process itself, and with 0 whatever the tests came to: their code is put back.
+    const { exitCode } = process;
+    process.once('exit', () => {
+      process.exitCode = exitCode;
+    });
     await server.stop();
     await rm(folder, { recursive: true, force: true });
   };
