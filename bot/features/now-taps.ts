@@ -40,7 +40,8 @@ export const nowTaps: TapHandlers<'classNow' | 'childPages'> = {
     }),
 };
 
-async function readNow(deps: BotDeps, scope: TeacherScope): Promise<Screen> {
+/** A class's standing today. */
+export async function readNow(deps: BotDeps, scope: TeacherScope): Promise<Screen> {
   const { store } = deps;
   const { schoolClass, today, summary } = await digestFor(deps, scope, 'now');
   const children = await listChildren(store, scope);

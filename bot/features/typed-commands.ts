@@ -1,8 +1,10 @@
-import { findTeacherByChat } from '../../db/index.ts';
+import { findTeacherByChat, listClasses } from '../../db/index.ts';
+import { sendScreen } from '../chat/show.ts';
 import { showHome } from './class-home.ts';
 import { showCommand, stopCommand, timeCommand, todayCommand } from './family-commands.ts';
 import { help } from './help.ts';
 import { newClassCommand } from './new-class.ts';
+import { readNow } from './now-taps.ts';
 import { eraseCommand, myDataCommand } from './rights-taps.ts';
 import type { Typed } from './say.ts';
 import { startCommand } from './start-command.ts';
@@ -35,7 +37,15 @@ export function isCommand(word: string): word is CommandName {
   return Object.hasOwn(TYPED_COMMANDS, word);
 }
 
-async function classCommand(message: Typed): Promise<void> {
-  const teacher = await findTeacherByChat(message.deps.store, message.userId);
-  return teacher ? showHome(message, teacher.id) : help(message, true);
+/** `/class now` leads straight to how the class stands today, where there is one class alone. */
+async function classCommand(message: Typed, rest: string): Promise<void> {
+  const { deps, userId } = message;
+  const teacher = await findTeacherByChat(deps.store, userId);
+  if (!teacher) return help(message, true);
+  const [only, ...others] = await listClasses(deps.store, teacher.id);
+  if (rest.toLowerCase() !== 'now' || !only || others.length > 0) {
+    return showHome(message, teacher.id);
+  }
+  const now = await readNow(deps, { teacherId: teacher.id, classId: only.id });
+  await sendScreen(deps, userId, now);
 }

@@ -172,6 +172,16 @@ describe('accepting a proposal', () => {
   });
 });
 
+it('“/class now” shows the same as the button of the class', async () => {
+  await teacher.say('/class');
+  await teacher.tap(BUTTONS.classNow);
+  const { text, buttons } = await teacher.last();
+  await teacher.say('/class now');
+  const typed = await teacher.last();
+  expect(typed.text).toBe(text);
+  expect(labelsOf(typed)).toEqual(buttons.flat().map((each) => each.text));
+});
+
 describe('files of a week', () => {
   it.each([
     [BUTTONS.digestPicture, /^digest-.*\.png$/],
