@@ -1,4 +1,5 @@
 import {
+  getClass,
   getPlans,
   instantAt,
   listBreaks,
@@ -29,9 +30,10 @@ export const nowTaps: TapHandlers<'classNow' | 'childPages'> = {
   classNow: (tap, { classId }) => turn(tap, classId, (scope) => readNow(tap.deps, scope)),
   childPages: (tap, { classId, page }) =>
     turn(tap, classId, async (scope) => {
-      const { store } = tap.deps;
+      const { store, clock } = tap.deps;
+      const schoolClass = await getClass(store, scope);
       const children = await listChildren(store, scope);
-      const { schoolClass, today } = await digestFor(tap.deps, scope, 'now');
+      const { day: today } = localTimeAt(clock.now(), schoolClass.zone);
       const statuses = await statusesOn(tap.deps, classId, today);
       const practised = new Set(
         [...statuses].flatMap(([childId, status]) => (status === 'practised' ? [childId] : [])),
