@@ -1,4 +1,4 @@
-import { and, eq, gt, isNull } from 'drizzle-orm';
+import { and, eq } from 'drizzle-orm';
 import { keepAct } from '../acts/keep-act.ts';
 import type { Inverse } from '../acts/undo-act.ts';
 import type { TeacherScope } from '../classes/get-class.ts';
@@ -6,6 +6,7 @@ import { lockClass } from '../classes/lock-class.ts';
 import type { Store } from '../connection/db.ts';
 import { inTransaction } from '../connection/transaction.ts';
 import { AppError } from '../errors.ts';
+import { callBack, callOff } from '../ledger/call-off.ts';
 import { child, ledger } from '../schema/index.ts';
 import { checkPlace } from './class-places.ts';
 import { lockChild } from './own-child.ts';
@@ -26,10 +27,7 @@ export async function archiveChild(
   return inTransaction(store, async (inner) => {
     const { id } = await lockChild(inner, scope, { number, archived: false });
     await inner.db.update(child).set({ archivedAt: now }).where(eq(child.id, id));
-    await inner.db
-      .update(ledger)
-      .set({ status: 'failed', problem: CALLED_OFF, settledAt: now })
-      .where(and(eq(ledger.subjectId, id), eq(ledger.status, 'planned')));
+    await callOff(inner, { which: [eq(ledger.subjectId, id)], because: CALLED_OFF, now });
     return keepAct(inner, scope, { kind: 'childArchived', before: { childId: id }, now });
   });
 }
@@ -65,21 +63,5 @@ export const undoArchive: Inverse<'childArchived'> = async (inner, { classId, be
   if (!row?.archivedAt || row.erasingSince) throw new AppError('conflict', 'undo');
   await checkPlace(inner, classId, { childId: row.id, nickname: row.nickname });
   await inner.db.update(child).set({ archivedAt: null }).where(eq(child.id, row.id));
-  const woken = await inner.db
-    .update(ledger)
-    .set({ status: 'planned', problem: null, settledAt: null, enqueuedAt: now })
-    .where(
-      and(
-        eq(ledger.subjectId, row.id),
-        eq(ledger.status, 'failed'),
-        eq(ledger.problem, CALLED_OFF),
-        isNull(ledger.messageId),
-        gt(ledger.expiresAt, now),
-      ),
-    )
-    .returning({ id: ledger.id });
-  await inner.queue.enqueue(
-    inner.db,
-    woken.map(({ id }) => id),
-  );
+  await callBack(inner, { which: [eq(ledger.subjectId, row.id)], because: CALLED_OFF, now });
 };

@@ -1,9 +1,10 @@
-import { and, eq, gt, inArray, isNull, ne, sql } from 'drizzle-orm';
+import { and, eq, inArray, sql } from 'drizzle-orm';
 import type { ActToUndo } from '../acts/act-kinds.ts';
 import { keepAct } from '../acts/keep-act.ts';
 import type { Store } from '../connection/db.ts';
 import { inTransaction } from '../connection/transaction.ts';
 import { AppError } from '../errors.ts';
+import { callBack, callOff } from '../ledger/call-off.ts';
 import { oweClassNews } from '../ledger/owe-class-news.ts';
 import { ledger, schoolClass } from '../schema/index.ts';
 import { revoke } from '../teachers/invite-colleague.ts';
@@ -24,10 +25,7 @@ export async function archiveClass(store: Store, scope: TeacherScope, now: Date)
     const { classId, teacherId } = scope;
     await inner.db.update(schoolClass).set({ archivedAt: now }).where(eq(schoolClass.id, classId));
     await revoke(inner, classId, now);
-    await inner.db
-      .update(ledger)
-      .set({ status: 'failed', problem: CALLED_OFF, settledAt: now })
-      .where(and(eq(ledger.classId, classId), eq(ledger.status, 'planned')));
+    await callOff(inner, { which: [eq(ledger.classId, classId)], because: CALLED_OFF, now });
     await oweClassNews(inner, 'class_stopped', { classId, by: teacherId, now });
     return keepAct(inner, scope, { kind: 'classArchived', before: {}, now });
   });
@@ -51,41 +49,16 @@ export async function undoArchiving(
   await inner.db.update(schoolClass).set({ archivedAt: null }).where(eq(schoolClass.id, classId));
   const wereTold = await callOffNews(inner, classId, now);
   if (wereTold) await oweClassNews(inner, 'class_resumed', { classId, by, now });
-  const woken = await inner.db
-    .update(ledger)
-    .set({ status: 'planned', problem: null, settledAt: null, enqueuedAt: now })
-    .where(
-      and(
-        eq(ledger.classId, classId),
-        eq(ledger.status, 'failed'),
-        eq(ledger.problem, CALLED_OFF),
-        isNull(ledger.messageId),
-        gt(ledger.expiresAt, now),
-      ),
-    )
-    .returning({ id: ledger.id });
-  await inner.queue.enqueue(
-    inner.db,
-    woken.map(({ id }) => id),
-  );
+  await callBack(inner, { which: [eq(ledger.classId, classId)], because: CALLED_OFF, now });
 }
 
 /** Keeps the word that practice stops from leaving. True when it has left already, to anybody. */
 async function callOffNews(inner: Store, classId: string, now: Date): Promise<boolean> {
-  const news = and(eq(ledger.subjectId, classId), eq(ledger.kind, 'class_stopped'));
-  await inner.db
-    .update(ledger)
-    .set({ status: 'failed', problem: 'not wanted', settledAt: now })
-    .where(and(news, eq(ledger.status, 'planned')));
+  const news = [eq(ledger.subjectId, classId), eq(ledger.kind, 'class_stopped')] as const;
+  await callOff(inner, { which: news, because: 'not wanted', now });
   const [left] = await inner.db
     .select({ count: sql<number>`count(*)::int` })
     .from(ledger)
-    .where(
-      and(
-        news,
-        ne(ledger.status, 'planned'),
-        inArray(ledger.status, ['sent', 'unknown', 'attempting']),
-      ),
-    );
+    .where(and(...news, inArray(ledger.status, ['sent', 'unknown', 'attempting'])));
   return (left?.count ?? 0) > 0;
 }

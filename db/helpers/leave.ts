@@ -1,6 +1,7 @@
 import { and, eq, isNull } from 'drizzle-orm';
 import type { Store } from '../connection/db.ts';
 import { inTransaction } from '../connection/transaction.ts';
+import { callOff } from '../ledger/call-off.ts';
 import { consent, helperChild, ledger } from '../schema/index.ts';
 
 /**
@@ -11,7 +12,8 @@ export async function leaveAll(
   store: Store,
   input: { helperId: string; now: Date },
 ): Promise<number> {
-  return inTransaction(store, async ({ db }) => {
+  return inTransaction(store, async (inner) => {
+    const { db } = inner;
     const left = await db
       .update(helperChild)
       .set({ leftAt: input.now })
@@ -21,10 +23,8 @@ export async function leaveAll(
       .update(consent)
       .set({ withdrawnAt: input.now })
       .where(and(eq(consent.helperId, input.helperId), isNull(consent.withdrawnAt)));
-    await db
-      .update(ledger)
-      .set({ status: 'failed', problem: 'left', settledAt: input.now })
-      .where(and(eq(ledger.recipientId, input.helperId), eq(ledger.status, 'planned')));
+    const which = [eq(ledger.recipientId, input.helperId)] as const;
+    await callOff(inner, { which, because: 'left', now: input.now });
     return left.length;
   });
 }

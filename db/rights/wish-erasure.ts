@@ -1,10 +1,11 @@
-import { and, eq, gt, isNull, ne } from 'drizzle-orm';
+import { and, eq, isNull, ne } from 'drizzle-orm';
 import { UNDO_MS } from '../acts/list-acts.ts';
 import { checkPlace } from '../children/class-places.ts';
 import { lockClass } from '../classes/lock-class.ts';
 import type { Store } from '../connection/db.ts';
 import { inTransaction } from '../connection/transaction.ts';
 import { AppError } from '../errors.ts';
+import { callBack, callOff } from '../ledger/call-off.ts';
 import { child, helperChild, ledger, schoolClass } from '../schema/index.ts';
 import { oweErasing } from './owe-erasing.ts';
 
@@ -36,10 +37,7 @@ export async function askErasure(
       .update(child)
       .set({ archivedAt: row.archivedAt ?? now, erasingSince: now, erasingBy: helperId })
       .where(eq(child.id, childId));
-    await inner.db
-      .update(ledger)
-      .set({ status: 'failed', problem: CALLED_OFF, settledAt: now })
-      .where(and(eq(ledger.subjectId, childId), eq(ledger.status, 'planned')));
+    await callOff(inner, { which: [eq(ledger.subjectId, childId)], because: CALLED_OFF, now });
     await oweErasing(inner, 'erasing', { row, zone: await zoneOf(inner, row.classId), ...wish });
     return { nickname, again: false };
   });
@@ -107,20 +105,8 @@ async function takePlace(inner: Store, row: typeof child.$inferSelect): Promise<
 }
 
 async function wake(inner: Store, childId: string, now: Date): Promise<void> {
-  const called = and(
-    eq(ledger.subjectId, childId),
-    eq(ledger.status, 'failed'),
-    eq(ledger.problem, CALLED_OFF),
-    isNull(ledger.messageId),
-    gt(ledger.expiresAt, now),
-  );
-  const rows = await inner.db
-    .update(ledger)
-    .set({ status: 'planned', problem: null, settledAt: null, enqueuedAt: now })
-    .where(and(called, ne(ledger.kind, 'erasing')))
-    .returning({ id: ledger.id });
-  const ids = rows.map(({ id }) => id);
-  if (ids.length > 0) await inner.queue.enqueue(inner.db, ids);
+  const which = [eq(ledger.subjectId, childId), ne(ledger.kind, 'erasing')] as const;
+  await callBack(inner, { which, because: CALLED_OFF, now });
 }
 
 async function zoneOf(inner: Store, classId: string): Promise<string> {

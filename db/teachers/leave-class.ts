@@ -5,6 +5,7 @@ import type { TeacherScope } from '../classes/get-class.ts';
 import type { Store } from '../connection/db.ts';
 import { inTransaction } from '../connection/transaction.ts';
 import { AppError } from '../errors.ts';
+import { callOff } from '../ledger/call-off.ts';
 import { classTeacher, ledger } from '../schema/index.ts';
 import { lockAsLead, lockRole } from './list-teachers.ts';
 
@@ -33,7 +34,7 @@ export async function removeTeacher(
       )
       .returning({ since: classTeacher.createdAt });
     if (!removed) throw new AppError('not_found', 'co-teacher');
-    await callOff(inner, scope.classId, teacherId, now);
+    await callOffDigests(inner, scope.classId, teacherId, now);
     const before = { removed: teacherId, since: removed.since.toISOString() };
     return keepAct(inner, scope, { kind: 'teacherRemoved', before, now });
   });
@@ -66,20 +67,17 @@ export async function leaveClass(store: Store, scope: TeacherScope, now: Date): 
     await inner.db
       .delete(classTeacher)
       .where(and(eq(classTeacher.classId, classId), eq(classTeacher.teacherId, teacherId)));
-    await callOff(inner, classId, teacherId, now);
+    await callOffDigests(inner, classId, teacherId, now);
   });
 }
 
 /** Digests that wait for somebody who may not read them any more are not sent. */
-async function callOff(inner: Store, classId: string, teacherId: string, now: Date): Promise<void> {
-  await inner.db
-    .update(ledger)
-    .set({ status: 'failed', problem: CALLED_OFF, settledAt: now })
-    .where(
-      and(
-        eq(ledger.classId, classId),
-        eq(ledger.recipientId, teacherId),
-        eq(ledger.status, 'planned'),
-      ),
-    );
+async function callOffDigests(
+  inner: Store,
+  classId: string,
+  teacherId: string,
+  now: Date,
+): Promise<void> {
+  const which = [eq(ledger.classId, classId), eq(ledger.recipientId, teacherId)] as const;
+  await callOff(inner, { which, because: CALLED_OFF, now });
 }
