@@ -1,0 +1,4 @@
+words-minutes = { $count ->
+    [one] { $count } minute
+   *[other] { $count } minutes
+  }
