@@ -1,0 +1,3 @@
+# Not checked by a native speaker.
+gloss-beside = { $text } ({ $meaning })
+gloss-means = „{ $text }“ heißt „{ $meaning }“.
