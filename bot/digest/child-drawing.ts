@@ -1,6 +1,7 @@
-import { type ChildReport, strandTitle } from '../../drills/index.ts';
-import { type Drawing, drawable, ENGLISH, progressPicture } from '../media/index.ts';
-import { evenings, OWN_PAST } from '../texts/child-picture.ts';
+import type { ChildReport } from '../../drills/index.ts';
+import { type Drawing, drawable, pictureWords, progressPicture } from '../media/index.ts';
+import { evenings, ownPast } from '../texts/child-picture.ts';
+import { strandName } from '../texts/part-title.ts';
 import { dayAndMonth } from '../texts/words.ts';
 
 /** A child's own past as a picture: a dot an evening, then each strand week by week. Null while nothing was practised. */
@@ -13,8 +14,8 @@ export function childDrawing(
     title: `${child.number} · ${drawable(child.nickname, '')}`,
     evenings: practised,
     weekLabels: weeks.map(dayAndMonth),
-    strands: strands.map((row) => ({ label: strandTitle(row.strand), weeks: row.weeks })),
-    footer: OWN_PAST,
-    words: { ...ENGLISH, evenings },
+    strands: strands.map((row) => ({ label: strandName(row.strand), weeks: row.weeks })),
+    footer: ownPast(),
+    words: { ...pictureWords(), evenings },
   });
 }

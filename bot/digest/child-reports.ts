@@ -1,7 +1,7 @@
 import type { ChildReport, SchoolDay } from '../../drills/index.ts';
 import { drawable } from '../media/index.ts';
 import { type ChildReportPage, type Page, type PaperSize, reportPages } from '../paper/index.ts';
-import { REPORT_WORDS, reportFoot, reportWords, THE_CHILD } from '../texts/report.ts';
+import { REPORT_WORDS, reportFoot, reportWords, theChild } from '../texts/report.ts';
 import { dayAndMonth } from '../texts/words.ts';
 
 /** One child with its report and a ready sentence on its workbook, null without one. */
@@ -27,7 +27,7 @@ export function reportPapers(
 
 function pageOf({ child, report, workbook }: Reported): ChildReportPage {
   // A name the font cannot draw would leave a hole in each sentence.
-  const nickname = drawable(child.nickname, THE_CHILD);
+  const nickname = drawable(child.nickname, theChild());
   const words = reportWords({ nickname }, report, workbook);
   const [first, last] = [report.weeks.at(0), report.weeks.at(-1)];
   return {

@@ -1,4 +1,4 @@
-import { addDays, type Level, STRANDS, strandTitle, type WeekSummary } from '../../drills/index.ts';
+import { addDays, type Level, STRANDS, type WeekSummary, weekdayOf } from '../../drills/index.ts';
 import {
   classMap,
   type Drawing,
@@ -6,8 +6,9 @@ import {
   type Standing,
   trendPicture,
 } from '../media/index.ts';
-import { DIGEST_CAUTION } from '../texts/digest.ts';
-import { dayAndMonth, dayRange, shortDate } from '../texts/words.ts';
+import { digestCaution } from '../texts/digest.ts';
+import { strandColumn, strandName } from '../texts/part-title.ts';
+import { dayAndMonth, dayRange, weekdayName } from '../texts/words.ts';
 
 /** The digest as a picture: children down, days and strands across. */
 export function digestDrawing(title: string, summary: WeekSummary): Drawing {
@@ -16,15 +17,15 @@ export function digestDrawing(title: string, summary: WeekSummary): Drawing {
   return digestPicture({
     title,
     subtitle: first && last ? dayRange(first, last) : '',
-    dayLabels: summary.days.map((day) => shortDate(day).slice(0, 3)),
-    strandLabels: strands.map(strandTitle),
+    dayLabels: summary.days.map((day) => weekdayName(weekdayOf(day), 'short')),
+    strandLabels: strands.map(strandColumn),
     rows: summary.children.map((child) => ({
       number: child.number,
       name: child.nickname,
       days: child.days,
       strands: strands.map((strand) => child.strands.get(strand) ?? null),
     })),
-    footer: DIGEST_CAUTION,
+    footer: digestCaution(),
   });
 }
 
@@ -40,7 +41,7 @@ export const STANDINGS: Readonly<Record<Level, Standing>> = {
 export function mapDrawing(title: string, { strands, children }: WeekSummary): Drawing {
   return classMap({
     title,
-    strandLabels: strands.map(({ strand }) => strandTitle(strand)),
+    strandLabels: strands.map(({ strand }) => strandColumn(strand)),
     rows: children.map((child) => ({
       number: child.number,
       name: child.nickname,
@@ -50,7 +51,7 @@ export function mapDrawing(title: string, { strands, children }: WeekSummary): D
         return tally && level ? { ...tally, standing: STANDINGS[level] } : null;
       }),
     })),
-    footer: DIGEST_CAUTION,
+    footer: digestCaution(),
   });
 }
 
@@ -64,7 +65,7 @@ export function trendDrawing(title: string, { strands, days }: WeekSummary): Dra
   return trendPicture({
     title,
     weekLabels: labels,
-    strands: strands.map((row) => ({ label: strandTitle(row.strand), weeks: row.weeks })),
-    footer: DIGEST_CAUTION,
+    strands: strands.map((row) => ({ label: strandName(row.strand), weeks: row.weeks })),
+    footer: digestCaution(),
   });
 }

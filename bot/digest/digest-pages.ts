@@ -1,8 +1,9 @@
-import { type StepUp, strandTitle, type WeekSummary } from '../../drills/index.ts';
+import { type StepUp, type WeekSummary, weekdayOf } from '../../drills/index.ts';
 import { type Page, type PaperSize, weekPage } from '../paper/index.ts';
-import { DIGEST_CAUTION } from '../texts/digest.ts';
-import { digestPageWords, GRID_NOTE } from '../texts/digest-page.ts';
-import { dayRange, shortDate } from '../texts/words.ts';
+import { digestCaution } from '../texts/digest.ts';
+import { digestPageWords, gridNote } from '../texts/digest-page.ts';
+import { strandColumn } from '../texts/part-title.ts';
+import { dayRange, weekdayName } from '../texts/words.ts';
 import { STANDINGS } from './digest-drawing.ts';
 
 /** A class's week on one page to print. `steps` are what accepting the proposals would change; null without a plan. */
@@ -15,7 +16,7 @@ export function digestPages(input: {
   const { title, summary, paper } = input;
   const { days, strands, children } = summary;
   const [first, last] = [days.at(0), days.at(-1)];
-  const words = digestPageWords(title, summary, input.steps);
+  const words = digestPageWords(summary, input.steps);
   return weekPage({
     title,
     right: first && last ? dayRange(first, last) : '',
@@ -24,9 +25,9 @@ export function digestPages(input: {
     left: [words.strands, words.proposals],
     beside: [words.wobbling, words.families],
     grid: {
-      note: GRID_NOTE,
-      dayLabels: days.map((day) => shortDate(day).slice(0, 3)),
-      strandLabels: strands.map(({ strand }) => strandTitle(strand)),
+      note: gridNote(),
+      dayLabels: days.map((day) => weekdayName(weekdayOf(day), 'short')),
+      strandLabels: strands.map(({ strand }) => strandColumn(strand)),
       rows: children.map((child) => ({
         number: child.number,
         name: child.nickname,
@@ -37,7 +38,7 @@ export function digestPages(input: {
         }),
       })),
     },
-    footer: DIGEST_CAUTION,
+    footer: digestCaution(),
     paper,
   });
 }

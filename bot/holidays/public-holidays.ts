@@ -1,4 +1,5 @@
 import { addDays, parseSchoolDay, type SchoolDay } from '../../drills/index.ts';
+import { localeOf, readerLanguage } from '../language/index.ts';
 
 /** A country or a region of one, by its ISO 3166 code, as `ZA` or `GB-SCT`. */
 export interface Place {
@@ -15,7 +16,6 @@ export interface PublicHoliday {
 /** How far ahead holidays are offered: a year, so that each comes once. */
 const DAYS_AHEAD = 365;
 const DAY_MS = 86_400_000;
-const LANGUAGE = 'en';
 /** Regions of regions, and places that no ISO code stands for, are left out: the country's own holidays are near enough. */
 const REGION = /^[A-Z0-9]{1,3}$/;
 
@@ -24,16 +24,28 @@ async function library() {
   return (await import('date-holidays')).default;
 }
 
+/** The language the tables are read in: the reader's. They know no Afrikaans, and would name days in the country's own then. */
+function language(): string {
+  const read = readerLanguage();
+  return read === 'af' ? 'en' : read;
+}
+
 /** All countries there are holidays for, by name. */
 export async function countries(): Promise<readonly Place[]> {
   const Holidays = await library();
-  return byName(new Holidays().getCountries(LANGUAGE));
+  const table = new Holidays().getCountries('en');
+  if (readerLanguage() === 'en') return byName(table);
+  // The tables name few countries in other languages; the names of CLDR are whole.
+  const names = new Intl.DisplayNames(localeOf(readerLanguage()), { type: 'region' });
+  return byName(
+    Object.fromEntries(Object.entries(table).map(([code, name]) => [code, names.of(code) ?? name])),
+  );
 }
 
 /** The regions of a country that have holidays of their own, by name; none where the whole country keeps the same. */
 export async function regionsOf(country: string): Promise<readonly Place[]> {
   const Holidays = await library();
-  const states = Object.entries(new Holidays().getStates(country, LANGUAGE) ?? {});
+  const states = Object.entries(new Holidays().getStates(country, language()) ?? {});
   return byName(
     Object.fromEntries(
       states.flatMap(([code, name]) => (REGION.test(code) ? [[`${country}-${code}`, name]] : [])),
@@ -72,7 +84,7 @@ export async function holidaysAhead(
   const last = addDays(from, DAYS_AHEAD - 1);
   const names = new Map<SchoolDay, string>();
   for (const year of new Set([from, last].map((day) => Number(day.slice(0, 4))))) {
-    for (const { type, date, start, end, name } of table.getHolidays(year, LANGUAGE)) {
+    for (const { type, date, start, end, name } of table.getHolidays(year, language())) {
       const first = parseSchoolDay(date.slice(0, 10));
       // What begins at noon is a half day: school may well be open.
       if (type !== 'public' || !first || !date.slice(10).startsWith(' 00:00')) continue;
@@ -91,5 +103,5 @@ export async function holidaysAhead(
 function byName(table: Readonly<Record<string, string>>): Place[] {
   return Object.entries(table)
     .map(([code, name]) => ({ code, name }))
-    .sort((a, b) => a.name.localeCompare(b.name, LANGUAGE));
+    .sort((a, b) => a.name.localeCompare(b.name, localeOf(readerLanguage())));
 }

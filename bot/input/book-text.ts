@@ -8,12 +8,18 @@ export interface BookText {
   readonly pagesADay: number;
 }
 
-const SHAPE =
-  /^(?<title>.+?)[\s,:]+(?:pages?\s+)?(?<first>\d{1,4})\s*(?:-|–|to)\s*(?<last>\d{1,4})[\s,]+(?<day>\d{1,3})(?:\s*pages?)?(?:\s*(?:a|per)\s*day)?$/iu;
+// The words of all our languages together. What stands between the numbers tells them apart; the words are only passed over.
+const PAGES = '(?:pages?|p[áa]ginas?|bladsye?|seiten?)';
+const TO = '(?:-|–|to|tot|hasta|al?|bis|à|au)';
+const A_DAY = String.raw`(?:a|per|pro|am|al|por|par|cada|elke)\s*(?:day|dag|d[ií]a|tag|jour)`;
+const SHAPE = new RegExp(
+  String.raw`^(?<title>.+?)[\s,:]+(?:${PAGES}\s+)?(?<first>\d{1,4})\s*${TO}\s*(?<last>\d{1,4})[\s,]+(?<day>\d{1,3})(?:\s*${PAGES})?(?:\s*${A_DAY})?$`,
+  'iu',
+);
 
 /**
- * Reads `Pebble Path 1-48 2`: title, first and last page, pages a day. Null when it has another shape; ranges are checked
- * where the workbook is stored.
+ * Reads `Pebble Path 1-48 2`: title, first and last page, pages a day, with or without words of our languages between. Null when
+ * it has another shape; ranges are checked where the workbook is stored.
  *
  * @example
  * parseBookText('Pebble Path, 1 to 48, 2 a day');

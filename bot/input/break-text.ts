@@ -5,7 +5,9 @@ import {
   type SchoolDay,
   weekdayOf,
 } from '../../drills/index.ts';
+import { localeOf, readerLanguage, say } from '../language/index.ts';
 import { readDate, readDayOnly, type WrittenDate } from './date-text.ts';
+import { MONTH_WORDS, WEEKDAY_WORDS } from './date-words.ts';
 
 /**
  * Why a break could not be read. `value` is what to show back: the whole line for `shape`, the date as it was typed for `date`
@@ -21,15 +23,17 @@ export type ParsedBreak = { readonly break: Break; readonly title: string } | Br
 
 /** Longer than any school holiday, and shorter than what a mistyped year gives. Common practice, no source. */
 export const LONGEST_BREAK_DAYS = 120;
-const DEFAULT_TITLE = 'Break';
-const UNTIL = /^\s*(?:to|till|until|through|-|–|—)\s*/i;
+/** Between two dates, in any of our languages. A Spanish "a" only before a whole date: it begins an English name as well. */
+const UNTIL_WORDS = String.raw`(?:to|till|until|through|tot en met|tot|t/m|bis zum|bis|al|hasta el|hasta|au|jusqu['’]au)(?!\p{L})|a(?=\s+\d{1,2}\s+(?:de\s+)?(?:${MONTH_WORDS})(?!\p{L}))`;
+const UNTIL = new RegExp(String.raw`^\s*(?:${UNTIL_WORDS}|-|–|—)\s*`, 'iu');
 /** What is left of a range whose second date could not be read. */
-const HALF_A_RANGE =
-  /^\s*(?:(?:to|till|until|through)(?:\s+(?:\d|mon|tue|wed|thu|fri|sat|sun)|\s*$)|[-–—]\s*\d)/i;
+const HALF_A_RANGE = new RegExp(
+  String.raw`^\s*(?:(?:${UNTIL_WORDS})(?:\s+(?:\d|(?:${WEEKDAY_WORDS})(?!\p{L}))|\s*$)|[-–—]\s*\d)`,
+  'iu',
+);
 /** The year after both days, as in October 12-16, 2026. */
 const TRAILING_YEAR = /^,?\s+(?<year>\d{4})\b/;
 const LEAP_CYCLE = 8;
-const MONTH_NAME = new Intl.DateTimeFormat('en-GB', { month: 'short', timeZone: 'UTC' });
 
 interface Range {
   readonly first: WrittenDate;
@@ -41,7 +45,8 @@ interface Range {
 
 /**
  * Reads a break from one line: a date, or two with a dash or "to" between them, and a name before or after. Dates are written
- * as in `12 Oct`, `October 12`, `2026-10-12` or `24.12.`, with or without weekday and year. Without a year it is the next such
+ * as in `12 Oct`, `October 12`, `2026-10-12` or `24.12.`, with or without weekday and year; words in any of our five languages,
+ * whatever the reader's is. Without a name it is called a break in the reader's language. Without a year it is the next such
  * date: a range that is running on `today` is the running one. `3/4` could be two dates and is refused, `25/12` could not.
  * A break of more than 120 days is refused, because it is nearly always a mistyped year.
  *
@@ -58,7 +63,7 @@ export function parseBreak(text: string, today: SchoolDay): ParsedBreak {
   const days = placed(first, last, today);
   if ('problem' in days) return days;
   const wrong = wrongWeekday(first, days.first) ?? wrongWeekday(last, days.last);
-  return wrong ?? { break: days, title: title || DEFAULT_TITLE };
+  return wrong ?? { break: days, title: title || say('breaks-untitled') };
 }
 
 /** A range at the beginning of the line, or at its end with its name before it. */
@@ -73,14 +78,14 @@ function readAnywhere(line: string): (Range & { title: string }) | null {
     const range = readRange(line.slice(index));
     const title = line.slice(0, index).replace(/[\s:,(–—-]+$/, '');
     if (range && /^[\s).]*$/.test(range.rest))
-      return { ...range, title: title.replace(/\s(?:on|from)$/i, '') };
+      return { ...range, title: title.replace(/\s(?:on|from|am|vom|op|van|le|du|el|del)$/iu, '') };
   }
   return null;
 }
 
 function readRange(text: string): Range | null {
-  const start = readDate(text);
   const short = readDayOnly(text);
+  const start = namesTwoWeekdays(short) ? null : readDate(text);
   if (start) {
     const slashed = start.slashed ? text.slice(0, text.length - start.rest.length) : null;
     const next = start.rest.replace(UNTIL, '');
@@ -101,6 +106,15 @@ function readRange(text: string): Range | null {
     rest: end.rest,
     slashed: end.slashed ? short.rest.replace(UNTIL, '') : null,
   };
+}
+
+/**
+ * Mon 12 to Fri 16 October. What begins with "mar" and goes on like this is a martes or mardi, not March: were it March after all,
+ * the weekday would not fit its date and the break would be refused.
+ */
+function namesTwoWeekdays(short: ReturnType<typeof readDayOnly>): boolean {
+  if (!short || short.weekday === null || !UNTIL.test(short.rest)) return false;
+  return (readDate(short.rest.replace(UNTIL, ''))?.date.weekday ?? null) !== null;
 }
 
 /** The last day: a date of its own, or a day of the month that the first is in, as in October 12-16. */
@@ -171,6 +185,12 @@ function wrongWeekday({ weekday }: WrittenDate, day: SchoolDay): BreakProblem | 
 
 function spelled({ year, month, day }: WrittenDate): string {
   if (month < 1 || month > 12) return `${day}.${month}.${year ?? ''}`;
-  const word = MONTH_NAME.format(Date.UTC(2024, month - 1, 1));
-  return [day, word, ...(year === null ? [] : [year])].join(' ');
+  const format = new Intl.DateTimeFormat(localeOf(readerLanguage()), {
+    month: 'short',
+    timeZone: 'UTC',
+  });
+  const word = format.format(Date.UTC(2024, month - 1, 1)).replace('.', '');
+  return year === null
+    ? say('breaks-date', { day, month: word })
+    : say('breaks-date-year', { day, month: word, year: String(year) });
 }

@@ -1,11 +1,14 @@
 import type { BookPages } from '../../drills/index.ts';
 import { oneLine } from './one-line.ts';
 
-const DONE = /^(?:done|finished)\.?$/iu;
-const PAGE = /^(?:page\s*|p\.?\s*)?(?<page>\d{1,4})$/iu;
+// The words of all our languages together: none of them means anything else in another.
+const DONE =
+  /^(?:done|finished|klaar|hecho|listo|lista|terminado|fertig|erledigt|fini|termin[ée]e?)\.?$/iu;
+const PAGE = /^(?:(?:page|p[áa]gina|p[áa]g|p|bladsy|bl|seite|s)\.?\s*)?(?<page>\d{1,4})$/iu;
 
 /**
- * Reads which page of a book is next: a number within it, or `done`, which is the page after the last. Null for anything else.
+ * Reads which page of a book is next: a number within it, or `done`, which is the page after the last, in any of our languages.
+ * Null for anything else.
  *
  * @example
  * parsePageText('Page 14', { firstPage: 1, lastPage: 48, pagesADay: 2 }); // 14

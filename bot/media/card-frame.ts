@@ -4,7 +4,7 @@ import type { Drawing } from './drawing.ts';
 import { faceLines } from './face-line.ts';
 import { fitFace } from './fit-face.ts';
 import { FRAME, FRAME_FOOT, FRAME_MARGIN, FRAME_MIDDLE, squareFrame } from './frame.ts';
-import { ENGLISH, type PictureWords } from './words.ts';
+import { type PictureWords, pictureWords } from './words.ts';
 
 /** One card by itself: card `position` of `of`, counted from 1. */
 export interface CardFrameInput {
@@ -34,7 +34,7 @@ const CLOCK_TOP = 76;
  * cardFrame({ face: { kind: 'text', text: '? + 7 = 10' }, position: 4, of: 15 }).svg; // contains '4 of 15'
  */
 export function cardFrame(input: CardFrameInput): Drawing {
-  const { face, position, of, title = '', words = ENGLISH } = input;
+  const { face, position, of, title = '', words = pictureWords() } = input;
   if (!Number.isInteger(position) || !Number.isInteger(of) || position < 1 || position > of) {
     throw new RangeError(`Got card ${position} of ${of}: a card's place is a whole number from 1.`);
   }

@@ -7,7 +7,7 @@ import { type Stretch, sheetHeading } from './heading.ts';
 import { PALETTE } from './palette.ts';
 import { sheetFooter } from './sheet-footer.ts';
 import { HALF_CAP, rule, text } from './svg.ts';
-import { ENGLISH, type PictureWords } from './words.ts';
+import { type PictureWords, pictureWords } from './words.ts';
 
 /** One child's cells, in the order of the strands; `null` for a strand not asked. */
 export interface MapRow {
@@ -63,7 +63,7 @@ export function classMap(input: ClassMapInput): Drawing {
     y += ROW;
   }
   body += rule([MARGIN, y], [PHONE_WIDTH - MARGIN, y], PALETTE.softInk, 1.5);
-  const legend = classMapLegend(input.words ?? ENGLISH, y + 12);
+  const legend = classMapLegend(input.words ?? pictureWords(), y + 12);
   const footer = sheetFooter(input.footer, legend.bottom);
   return drawingOf(PHONE_WIDTH, footer.bottom + MARGIN, body + legend.svg + footer.svg);
 }

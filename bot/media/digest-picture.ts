@@ -8,7 +8,7 @@ import { drawable } from './font.ts';
 import type { Stretch } from './heading.ts';
 import { PALETTE } from './palette.ts';
 import { rule, text } from './svg.ts';
-import { ENGLISH, type PictureWords } from './words.ts';
+import { type PictureWords, pictureWords } from './words.ts';
 
 export type { DigestRow } from './digest-row.ts';
 
@@ -55,7 +55,7 @@ export function digestPicture(input: DigestPictureInput): Drawing {
     y += ROW_HEIGHT;
   }
   body += rule([MARGIN, y], [columns.width - MARGIN, y], PALETTE.softInk, 1.5);
-  const legend = digestLegend(input.words ?? ENGLISH, columns.width, y + 12);
+  const legend = digestLegend(input.words ?? pictureWords(), columns.width, y + 12);
   const footer = footerOf(input.footer, columns.width, legend.bottom);
   return drawingOf(columns.width, footer.bottom + MARGIN, body + legend.svg + footer.svg);
 }
@@ -83,7 +83,7 @@ function headingOf({ title, subtitle }: DigestPictureInput, width: number): Stre
 const LABEL_LEADING = 17;
 
 function columnLabels(input: DigestPictureInput, columns: DigestColumns, top: number): Stretch {
-  const limits = { size: 16, oneLineFrom: 16, minSize: 12 };
+  const limits = { size: 16, oneLineFrom: 16, minSize: 11 };
   const days = fitTogether(input.dayLabels, { ...limits, maxWidth: DAY_WIDTH - 4 });
   const strands = fitTogether(input.strandLabels, { ...limits, maxWidth: STRAND_WIDTH - 4 });
   const lowest = top + 8 + 2 * LABEL_LEADING;

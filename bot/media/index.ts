@@ -4,6 +4,12 @@ export { type CardFrameInput, cardFrame } from './card-frame.ts';
 export { type CardSheetInput, cardSheet } from './card-sheet.ts';
 export { type ClassMapInput, classMap, type MapRow } from './class-map.ts';
 export type { MapCell, Standing } from './class-map-cell.ts';
+export {
+  type ClockAidInput,
+  type ClockAidSheetInput,
+  clockAid,
+  clockAidSheet,
+} from './clock-aid.ts';
 export type { DayState } from './day-mark.ts';
 export {
   type DigestPictureInput,
@@ -12,7 +18,8 @@ export {
 } from './digest-picture.ts';
 export type { Drawing } from './drawing.ts';
 export { drawable, hasGlyphs, measure } from './font.ts';
-export { endFrame, type ReadyFrameInput, readyFrame } from './outer-frames.ts';
+export { loneCard } from './lone-card.ts';
+export { endFrame, type ReadyFrameInput, readyFrame, restFrame } from './outer-frames.ts';
 export { createPainter, type Painter } from './painter.ts';
 export { PALETTE } from './palette.ts';
 export { type ProgressInput, progressPicture } from './progress-picture.ts';
@@ -26,4 +33,4 @@ export type { SayAgainCard } from './say-again-cards.ts';
 export type { StrandScore } from './strand-score.ts';
 export type { StrandWeeks } from './strand-weeks.ts';
 export { type TrendInput, trendPicture } from './trend-picture.ts';
-export { ENGLISH, type PictureWords } from './words.ts';
+export { type PictureWords, pictureWords } from './words.ts';

@@ -3,7 +3,7 @@ import { wrapText } from './fit-text.ts';
 import { FRAME, FRAME_MARGIN, squareFrame } from './frame.ts';
 import { PALETTE } from './palette.ts';
 import { num, text } from './svg.ts';
-import { ENGLISH, type PictureWords } from './words.ts';
+import { type PictureWords, pictureWords } from './words.ts';
 
 /** What the frame before the first card tells: the part, the number of cards, and the seconds each stays, if any. */
 export interface ReadyFrameInput {
@@ -23,7 +23,12 @@ const TITLE = 44;
  * @example
  * readyFrame({ title: 'Doubles', cards: 15, seconds: 3 }).svg; // contains '15 cards'
  */
-export function readyFrame({ title, cards, seconds, words = ENGLISH }: ReadyFrameInput): Drawing {
+export function readyFrame({
+  title,
+  cards,
+  seconds,
+  words = pictureWords(),
+}: ReadyFrameInput): Drawing {
   for (const [what, count] of Object.entries({ cards, seconds: seconds ?? 1 })) {
     if (!Number.isInteger(count) || count < 1) {
       throw new RangeError(`Got ${count} ${what} in a ready frame: give a whole number from 1.`);
@@ -39,8 +44,18 @@ export function readyFrame({ title, cards, seconds, words = ENGLISH }: ReadyFram
  * @example
  * endFrame().svg; // contains 'Now mark it together.'
  */
-export function endFrame(words: PictureWords = ENGLISH): Drawing {
+export function endFrame(words: PictureWords = pictureWords()): Drawing {
   return told(words.finished, [words.markTogether]);
+}
+
+/**
+ * A frame that takes the cards' place once nobody wants to see them any more.
+ *
+ * @example
+ * restFrame('Stopped for today.').svg; // contains 'Stopped for today.'
+ */
+export function restFrame(title: string): Drawing {
+  return told(title, []);
 }
 
 /** A large title and quieter lines under it, together in the middle of the frame. */

@@ -4,7 +4,7 @@ import { PALETTE } from './palette.ts';
 import { sheetFooter } from './sheet-footer.ts';
 import { requireWeeks, type StrandWeeks, strandWeeks } from './strand-weeks.ts';
 import { num, text } from './svg.ts';
-import { ENGLISH, type PictureWords } from './words.ts';
+import { type PictureWords, pictureWords } from './words.ts';
 
 /** One child's own term: how many evenings were practised, and each strand's own scores over 1 to 12 weeks. */
 export interface ProgressInput {
@@ -30,7 +30,7 @@ const DOTS_IN_ROW = 16;
  * progressPicture({ title: 'Wren', evenings: 23, weekLabels: ['3 Nov'], strands: [], footer: '' }).svg; // contains '23 evenings'
  */
 export function progressPicture(input: ProgressInput): Drawing {
-  const { evenings, words = ENGLISH } = input;
+  const { evenings, words = pictureWords() } = input;
   if (!Number.isInteger(evenings) || evenings < 0 || evenings > 400) {
     throw new RangeError(`Got ${evenings} evenings: a term has a whole number from 0 to 400.`);
   }

@@ -7,7 +7,7 @@ import { type SayAgainCard, sayAgainCards } from './say-again-cards.ts';
 import { sheetFooter } from './sheet-footer.ts';
 import { requireScore } from './strand-score.ts';
 import { box, num, text } from './svg.ts';
-import { ENGLISH, type PictureWords } from './words.ts';
+import { type PictureWords, pictureWords } from './words.ts';
 
 /** One part of the evening. `asked` 0 means the part was not done: no score is drawn, only the note. */
 export interface ResultLine {
@@ -38,7 +38,7 @@ const MOST_DOTS = 20;
  * resultCard({ title: 'Wren', lines: [{ label: 'doubles', right: 9, asked: 10, note: '' }], sayAgain: [], footer: '' }).svg; // contains '9 of 10'
  */
 export function resultCard(input: ResultCardInput): Drawing {
-  const words = input.words ?? ENGLISH;
+  const words = input.words ?? pictureWords();
   const heading = sheetHeading(input.title);
   let body = heading.svg;
   let y = heading.bottom;
@@ -56,11 +56,12 @@ function partScore(line: ResultLine, top: number, words: PictureWords): Stretch 
   requireScore(line);
   const score = line.asked === 0 ? '' : words.score(line.right, line.asked);
   const room = WIDTH - measure(score, 20, 700) - 12;
-  const label = fitText(line.label, { maxWidth: room, size: 20, minSize: 16, weight: 400 });
-  let y = top + 22;
+  const { size, rows } = labelRows(line.label, room);
+  const first = top + 22;
+  let y = first + (rows.length - 1) * size * 1.25;
   let svg =
-    text({ x: MARGIN, y, size: label.size }, label.text) +
-    text({ x: PHONE_WIDTH - MARGIN, y, size: 20, weight: 700, anchor: 'end' }, score);
+    rows.map((row, i) => text({ x: MARGIN, y: first + i * size * 1.25, size }, row)).join('') +
+    text({ x: PHONE_WIDTH - MARGIN, y: first, size: 20, weight: 700, anchor: 'end' }, score);
   if (line.asked > 0) {
     y += 20;
     svg += line.asked <= MOST_DOTS ? dots(line, y) : bar(line, y);
@@ -71,6 +72,15 @@ function partScore(line: ResultLine, top: number, words: PictureWords): Stretch 
     svg += text({ x: MARGIN, y, size: 16, fill: PALETTE.softInk }, note);
   }
   return { svg, bottom: y + 20 };
+}
+
+/** One line while it fits, or two of the smallest type: a step is not told from another by its beginning. */
+function labelRows(label: string, maxWidth: number): { size: number; rows: readonly string[] } {
+  const limits = { maxWidth, size: 20, minSize: 16, weight: 400 } as const;
+  const wrapped = wrapText(label, maxWidth, limits.minSize, limits.weight, 2);
+  if (wrapped.length > 1) return { size: limits.minSize, rows: wrapped };
+  const fitted = fitText(label, limits);
+  return { size: fitted.size, rows: [fitted.text] };
 }
 
 /** Filled for right, open for not yet: read without colour. Right ones come first, so the row says how many and not which. */

@@ -4,7 +4,7 @@ import { type Stretch, sheetHeading } from './heading.ts';
 import { numberCell, numberSquare } from './number-square.ts';
 import { squareWindow } from './square-window.ts';
 import { HALF_CAP, text } from './svg.ts';
-import { ENGLISH, type PictureWords } from './words.ts';
+import { type PictureWords, pictureWords } from './words.ts';
 
 /** One counting run: every number to say, in order, evenly spaced; and the highest number of its rung. */
 export interface RunSheetInput {
@@ -38,7 +38,7 @@ export function runAnswerSheet(input: RunSheetInput): Drawing {
 }
 
 function sheet(input: RunSheetInput, path: readonly number[]): Drawing {
-  const { title, numbers, limit, words = ENGLISH } = input;
+  const { title, numbers, limit, words = pictureWords() } = input;
   const [first, second] = checked(numbers, limit);
   const heading = sheetHeading(title);
   const sentences = [

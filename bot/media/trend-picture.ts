@@ -2,7 +2,7 @@ import { type Drawing, drawingOf, MARGIN, PHONE_WIDTH } from './drawing.ts';
 import { sheetHeading } from './heading.ts';
 import { sheetFooter } from './sheet-footer.ts';
 import { requireWeeks, type StrandWeeks, strandWeeks } from './strand-weeks.ts';
-import { ENGLISH, type PictureWords } from './words.ts';
+import { type PictureWords, pictureWords } from './words.ts';
 
 /** A class's strands over 1 to 12 weeks, all its children's cards together. */
 export interface TrendInput {
@@ -22,7 +22,7 @@ export interface TrendInput {
  * trendPicture({ title: '', weekLabels: ['3 Nov'], strands: [{ label: 'halves', weeks: [{ right: 8, asked: 10 }] }], footer: '' }).svg; // contains '80%'
  */
 export function trendPicture(input: TrendInput): Drawing {
-  const { words = ENGLISH } = input;
+  const { words = pictureWords() } = input;
   requireWeeks(input.weekLabels, input.strands);
   const heading = sheetHeading(input.title);
   const strands = strandWeeks(input.strands, input.weekLabels, heading.bottom, ({ right, asked }) =>

@@ -1,4 +1,6 @@
-/** Every word a picture adds to what it is given, so that another language can replace them all in one place. */
+import { say } from '../language/index.ts';
+
+/** Every word a picture adds to what it is given. */
 export interface PictureWords {
   readonly start: string;
   /** The numbers of a counting run, in the variant for the helper. */
@@ -33,54 +35,59 @@ export interface PictureWords {
   readonly percent: (hundredths: number) => string;
 }
 
-const STEPS: Readonly<Record<number, string>> = {
-  1: 'ones',
-  2: 'twos',
-  3: 'threes',
-  4: 'fours',
-  5: 'fives',
-  10: 'tens',
-  20: 'twenties',
-  25: 'twenty-fives',
-  50: 'fifties',
-  100: 'hundreds',
-};
-
 /**
- * The pictures' words in English. A step without a name of its own is written as a numeral.
+ * The pictures' words in the language of whoever looks at them. They are asked for when a picture is drawn, never before.
  *
  * @example
- * ENGLISH.count(-1); // => 'Count back in ones.'
- * ENGLISH.count(7); // => 'Count on in 7s.'
+ * pictureWords().count(-1); // => 'Count back in ones.'
+ * pictureWords().count(7); // => 'Count on in 7s.'
  */
-export const ENGLISH: PictureWords = {
-  start: 'start',
-  path: 'to say',
-  startAt: (first) => `Start at ${first}.`,
-  count: (step) => {
-    const size = Math.abs(step);
-    return `Count ${step < 0 ? 'back' : 'on'} in ${STEPS[size] ?? `${size}s`}.`;
-  },
-  score: (right, asked) => `${right} of ${asked}`,
-  position: (card, of) => `${card} of ${of}`,
-  cards: (count) => (count === 1 ? '1 card' : `${count} cards`),
-  secondsEach: (seconds) => (seconds === 1 ? '1 second each' : `${seconds} seconds each`),
-  sayEach: 'Say each answer aloud.',
-  finished: 'That was the last card.',
-  markTogether: 'Now mark it together.',
-  sayAgain: 'Say again at breakfast',
-  practised: 'practised',
-  notToday: 'not today',
-  silent: 'no answer',
-  unsent: 'not delivered',
-  notAsked: 'not asked yet',
-  secure: 'secure',
-  growing: 'growing',
-  notYet: 'not yet',
-  tooFew: 'too few to tell',
-  evenings: (count) => {
-    if (count === 0) return 'No evening yet this term';
-    return count === 1 ? '1 evening this term' : `${count} evenings this term`;
-  },
-  percent: (hundredths) => `${hundredths}%`,
-};
+export function pictureWords(): PictureWords {
+  return {
+    start: say('pictures-start'),
+    path: say('pictures-to-say'),
+    startAt,
+    count: countBy,
+    score: (right, asked) => say('pictures-score', { right, asked }),
+    position: (card, of) => say('pictures-position', { card, of }),
+    cards: (count) => say('plan-cards', { count }),
+    secondsEach: (count) => say('pictures-seconds', { count }),
+    sayEach: say('pictures-say-each'),
+    finished: say('pictures-finished'),
+    markTogether: say('pictures-mark-together'),
+    sayAgain: say('pictures-say-again'),
+    practised: say('pictures-practised'),
+    notToday: say('pictures-not-today'),
+    silent: say('pictures-silent'),
+    unsent: say('pictures-unsent'),
+    notAsked: say('pictures-not-asked'),
+    secure: say('pictures-secure'),
+    growing: say('pictures-growing'),
+    notYet: say('pictures-not-yet'),
+    tooFew: say('pictures-too-few'),
+    evenings: (count) =>
+      count === 0 ? say('pictures-no-evening') : say('pictures-evenings', { count }),
+    percent: (hundredths) => say('pictures-percent', { hundredths }),
+  };
+}
+
+/**
+ * Where a counting run starts, told to the child.
+ *
+ * @example
+ * startAt(35); // => 'Start at 35.'
+ */
+export function startAt(number: number): string {
+  return say('pictures-start-at', { number });
+}
+
+/**
+ * By how much a counting run goes on (negative: back), told to the child.
+ *
+ * @example
+ * countBy(-10); // => 'Count back in tens.'
+ */
+export function countBy(step: number): string {
+  const steps = say('steps-size', { step: Math.abs(step) });
+  return step < 0 ? say('pictures-count-back', { steps }) : say('pictures-count-on', { steps });
+}

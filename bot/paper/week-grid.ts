@@ -5,7 +5,7 @@ import { fitTogether } from '../media/fit-together.ts';
 import { drawable, measure } from '../media/font.ts';
 import { PALETTE } from '../media/palette.ts';
 import { HALF_CAP, num, rule, text } from '../media/svg.ts';
-import { ENGLISH, type PictureWords } from '../media/words.ts';
+import { type PictureWords, pictureWords } from '../media/words.ts';
 
 /** One child of a printed week; `null` for a strand that was not asked, which is missing and never nought. */
 export interface WeekRow {
@@ -56,7 +56,7 @@ export function weekGrid(grid: WeekGrid, place: GridPlace): string {
     ...grid.rows.map((each, i) => rowAt(each, columns, { ...place, y: top + i * row, row })),
     rule([place.x, top], [end, top], PALETTE.softInk, 0.75),
     rule([place.x, bottom], [end, bottom], PALETTE.softInk, 0.75),
-    legendAt(ENGLISH, place.x, bottom + 11),
+    legendAt(pictureWords(), place, bottom + 11),
   ].join('');
 }
 
@@ -145,8 +145,8 @@ function scaled(
     : `<g transform="translate(${num(x)} ${num(y)}) scale(${scale.toFixed(4)})">${svg}</g>`;
 }
 
-/** Every mark of the grid beside its words, on one line. */
-function legendAt(words: PictureWords, x: number, y: number): string {
+/** Every mark of the grid beside its words, on one line; made smaller where the words of a language need more than the width. */
+function legendAt(words: PictureWords, { x, width }: GridPlace, y: number): string {
   const day = (state: DayState) => scaled(dayMark(state, 9, 0), { x: 0, y: 0, scale: 0.5 });
   const swatch = (standing: Standing) =>
     scaled(mapSwatch(standing, { x: 0, y: -9, width: 22, height: 18 }), { x: 0, y: 0, scale: 0.5 });
@@ -161,12 +161,17 @@ function legendAt(words: PictureWords, x: number, y: number): string {
     [text({ x: 0, y: 2.6, size: 7.5, fill: PALETTE.softInk }, '3/4'), words.tooFew],
     [rule([0, 0], [8, 0], PALETTE.softInk, 0.9), words.notAsked],
   ];
+  const gap = 10;
+  const wide = ([, label]: readonly [string, string]) => 14 + measure(label, 7.5, 400) + gap;
+  const whole = entries.map(wide).reduce((sum, each) => sum + each) - gap;
+  const scale = Math.min(1, width / whole);
   let at = x;
   let svg = '';
-  for (const [mark, label] of entries) {
+  for (const entry of entries) {
+    const [mark, label] = entry;
     const style = { x: 14, y: 7.5 * HALF_CAP, size: 7.5, fill: PALETTE.softInk } as const;
-    svg += scaled(mark + text(style, label), { x: at, y, scale: 1 });
-    at += 14 + measure(label, 7.5, 400) + 10;
+    svg += scaled(mark + text(style, label), { x: at, y, scale });
+    at += wide(entry) * scale;
   }
   return svg;
 }

@@ -1,66 +1,70 @@
 import type { KeptAct, StoredAct, Undone } from '../../db/index.ts';
 import { localTimeAt } from '../../db/index.ts';
+import { say } from '../language/index.ts';
+import { BUTTONS } from './buttons.ts';
 import { shorten } from './quote.ts';
-import { bold, count, lines, name, type Text } from './words.ts';
+import { bold, lines, name, type Text } from './words.ts';
 
-const BOOK_TITLE_LENGTH = 24;
+const TITLE_LENGTH = 24;
 
 /**
  * What a teacher did, in few words, as it stands on a button and after "Taken back:". `nickname` is that of the child it is
  * about.
  */
 export function actWords(act: StoredAct, nickname: string | null): string {
-  const child = nickname === null ? 'a child' : name(nickname);
+  const child = nickname === null ? say('acts-some-child') : name(nickname);
   switch (act.kind) {
     case 'greetingEnded':
-      return act.before.nextId ? 'greeting replaced' : 'greeting removed';
+      return say(act.before.nextId ? 'acts-greeting-replaced' : 'acts-greeting-removed');
     case 'childrenAdded':
-      return `${count(act.before.childIds.length, 'child', 'children')} added`;
+      return say('acts-children-added', { count: act.before.childIds.length });
     case 'childArchived':
-      return `${child} archived`;
+      return say('acts-child-archived', { child });
     case 'childMoved':
-      return `${child} moved`;
+      return say('acts-child-moved', { child });
     case 'proposalAccepted':
-      return 'steps of the week plan';
+      return say('acts-proposal');
     case 'planUsed':
-      return 'week plan put in use';
+      return say('acts-plan-used');
     case 'bookChanged':
-      return `${shorten(act.before.title, BOOK_TITLE_LENGTH)} changed`;
+      return say('acts-book-changed', { book: shortTitle(act.before.title) });
     case 'bookPutAway':
-      return `${shorten(act.before.title, BOOK_TITLE_LENGTH)} put away`;
+      return say('acts-book-put-away', { book: shortTitle(act.before.title) });
     case 'draftReplaced':
-      return 'changes to the week plan dropped';
+      return say('acts-draft');
     case 'termChanged':
-      return act.before.started === null ? 'term ended' : 'term made';
+      return say(act.before.started === null ? 'acts-term-ended' : 'acts-term-made');
     case 'breaksAdded':
-      return `${count(act.before.breakIds.length, 'break', 'breaks')} added`;
+      return say('acts-breaks-added', { count: act.before.breakIds.length });
     case 'breakRemoved':
-      return `break ${shorten(act.before.title, BOOK_TITLE_LENGTH)} removed`;
+      return say('acts-break-removed', { title: shortTitle(act.before.title) });
     case 'classArchived':
-      return 'class archived';
+      return say('acts-class-archived');
     case 'teacherRemoved':
-      return 'co-teacher removed';
+      return say('acts-teacher-removed');
     case 'termWeekRemoved':
-      return `week ${act.before.week} of the term taken out`;
+      return say('acts-term-week', { week: act.before.week });
     case 'pagesSet': {
       const { childId, placeIds, title } = act.before;
-      const book = shorten(title, BOOK_TITLE_LENGTH);
+      const book = shortTitle(title);
       return childId === undefined
-        ? `page of ${count(placeIds.length, 'child', 'children')} in ${book}`
-        : `${child}’s page in ${book}`;
+        ? say('acts-pages', { count: placeIds.length, book })
+        : say('acts-page', { child, book });
     }
   }
 }
 
+function shortTitle(title: string): string {
+  return shorten(title, TITLE_LENGTH);
+}
+
 /** Over the acts of a day that can be taken back. */
 export function actsToUndo(acts: readonly KeptAct[], page: number, pages: number): Text {
-  if (acts.length === 0) {
-    return lines('There is nothing to take back. What you change can be taken back for a day.');
-  }
+  if (acts.length === 0) return lines(say('acts-none'));
   return lines(
-    bold('What can be taken back'),
-    'Tap what shall be as it was. Each can be taken back for a day after it was done.',
-    pages > 1 ? `Page ${page + 1} of ${pages}` : null,
+    bold(say('acts-title')),
+    say('acts-tap'),
+    pages > 1 ? say('acts-on-page', { page: page + 1, pages }) : null,
   );
 }
 
@@ -73,12 +77,10 @@ export function actButton(act: KeptAct, isOneOfSeveral: boolean): string {
 
 /** The line over a class's home after Undo. */
 export function takenBack({ act, again }: Undone, nickname: string | null): string {
-  return again ? 'That was taken back already.' : `Taken back: ${actWords(act, nickname)}.`;
+  return again ? say('acts-again') : say('acts-taken-back', { act: actWords(act, nickname) });
 }
 
 /** `/undo` from somebody who is no teacher. */
 export function undoIsForTeachers(): Text {
-  return lines(
-    '/undo is for teachers. To change a mark, tap Change a mark under the result; /today shows today’s drill.',
-  );
+  return lines(say('acts-for-teachers', { fix: BUTTONS.fix }));
 }

@@ -1,4 +1,5 @@
 import type { Adjustment } from '../../drills/index.ts';
+import { say } from '../language/index.ts';
 
 /**
  * What a family reads of an adjusted evening: kind words for what is different, and no word for why. Null where nothing is.
@@ -10,9 +11,9 @@ export function adjustedLine(adjusted: Adjustment | undefined, child: string): s
   if (!adjusted) return null;
   const { steps, fewer, untimed } = adjusted;
   const kind = [
-    ...(fewer ? [`Picked for ${child}: a little shorter today.`] : []),
-    ...(steps !== 0 && !fewer ? [`Picked for ${child}.`] : []),
-    ...(untimed ? ['No timing: as long as it takes.'] : []),
+    ...(fewer ? [say('adjusted-shorter', { child })] : []),
+    ...(steps !== 0 && !fewer ? [say('adjusted-picked', { child })] : []),
+    ...(untimed ? [say('adjusted-untimed')] : []),
   ];
   return kind.length === 0 ? null : kind.join(' ');
 }

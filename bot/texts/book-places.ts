@@ -1,8 +1,9 @@
 import type { ChildProgress, SchoolClass } from '../../db/index.ts';
-import { bookInUse, type Finish, pagesLeft } from '../../drills/index.ts';
-import { ENOUGH, TITLE_LENGTH, whenDone } from './book-words.ts';
+import { bookInUse, ENOUGH_EVENINGS, type Finish, pagesLeft } from '../../drills/index.ts';
+import { say } from '../language/index.ts';
+import { TITLE_LENGTH, whenDone } from './book-words.ts';
 import { shorten } from './quote.ts';
-import { bold, count, lines, name, shortDate, type Text } from './words.ts';
+import { bold, lines, name, shortDate, type Text } from './words.ts';
 
 /** A child and when its book in use will be done. */
 export interface ChildPlace {
@@ -16,33 +17,38 @@ export function placeList(
   shown: readonly ChildPlace[],
   { page, pages }: { readonly page: number; readonly pages: number },
 ): Text {
-  const paged = pages > 1 ? `Page ${page + 1} of ${pages}. ` : '';
+  const dates =
+    pages > 1
+      ? say('book-places-dates-paged', { page: page + 1, pages })
+      : say('book-places-dates');
   return lines(
-    bold(`${name(schoolClass.title)}: who is where`),
+    bold(say('book-places-title', { title: name(schoolClass.title) })),
     ...shown.map(placeLine),
-    shown.length === 0
-      ? 'No children yet.'
-      : `${paged}Dates say when it is done, at the child’s own pace.`,
+    shown.length === 0 ? say('book-places-no-children') : dates,
   );
 }
 
 function placeLine({ progress: { child, queue }, finish }: ChildPlace): string {
   const who = `${child.number}. ${name(child.nickname)}`;
   const inUse = bookInUse(queue);
-  if (!inUse) return `${who}: ${queue.length === 0 ? 'no workbook' : 'all done'}`;
+  if (!inUse) return say(`book-places-${queue.length === 0 ? 'no-book' : 'all-done'}`, { who });
   const { book, page } = inUse;
-  const place = `${shorten(book.title, TITLE_LENGTH)}, page ${page} of ${book.lastPage}`;
-  return `${who}: ${place}, ${shortFinish(finish)}`;
+  return say('book-places-line', {
+    who,
+    book: shorten(book.title, TITLE_LENGTH),
+    page,
+    last: book.lastPage,
+    finish: shortFinish(finish),
+  });
 }
 
 function shortFinish(finish: Finish): string {
   switch (finish.kind) {
     case 'done':
-      return 'done';
+      return whenDone('done');
     case 'too_early':
-      return 'too early to say';
     case 'standing':
-      return 'no pages lately';
+      return say(`book-places-${finish.kind}`);
     case 'finish':
       return whenDone(finish.middle);
   }
@@ -55,16 +61,19 @@ export function childPlace({ progress, finish }: ChildPlace, weeks: number): Tex
   const next = inUse && queue.slice(queue.indexOf(inUse) + 1).find((each) => pagesLeft(each) > 0);
   const aDay = pace ? Number((pace.pages / pace.evenings).toFixed(1)) : 0;
   return lines(
-    bold(`${name(child.nickname)}: workbooks`),
+    bold(say('book-places-child-title', { name: name(child.nickname) })),
     inUse
-      ? `${name(inUse.book.title)}: page ${inUse.page} of ${inUse.book.lastPage} is next.`
-      : null,
-    inUse ? null : queue.length === 0 ? 'None. Evenings ask for no pages.' : 'All are done.',
-    aDay === 0 ? null : `${count(aDay, 'page', 'pages')} an evening in the last ${weeks} weeks.`,
+      ? nextPage(inUse)
+      : say(`book-places-child-${queue.length === 0 ? 'no-book' : 'all-done'}`),
+    aDay === 0 ? null : say('book-places-pace', { pages: aDay, weeks }),
     ...(inUse ? longFinish(finish) : []),
-    next ? `Then ${name(next.book.title)}, from page ${next.page}.` : null,
-    inUse ? 'Pages are what the helpers tapped; where nobody did, none are counted.' : null,
+    next ? say('book-places-then', { book: name(next.book.title), page: next.page }) : null,
+    inUse ? say('book-places-counted') : null,
   );
+}
+
+function nextPage({ book, page }: ChildProgress['queue'][number]): string {
+  return say('book-places-next-page', { book: name(book.title), page, last: book.lastPage });
 }
 
 function longFinish(finish: Finish): string[] {
@@ -72,15 +81,16 @@ function longFinish(finish: Finish): string[] {
     case 'done':
       return [];
     case 'too_early':
-      return [`Too early to say when it is done: it takes ${ENOUGH}.`];
+      return [say('book-places-child-too-early', { evenings: ENOUGH_EVENINGS })];
     case 'standing':
-      return ['No pages lately, so there is no date.'];
+      return [say('book-places-child-standing')];
     case 'finish': {
       const { earliest, middle, latest } = finish;
-      if (earliest === latest) return [`Done ${whenDone(middle)}.`];
-      const from = earliest === null ? 'in more than a year' : shortDate(earliest);
-      const until = latest === null ? 'more than a year' : shortDate(latest);
-      return [`Done ${whenDone(middle)}; in 8 cases of 10 from ${from} to ${until}.`];
+      const when = whenDone(middle);
+      if (earliest === latest) return [say('book-places-finish', { when })];
+      const from = earliest === null ? say('book-words-never') : shortDate(earliest);
+      const until = latest === null ? say('book-places-until-late') : shortDate(latest);
+      return [say('book-places-finish-range', { when, from, until })];
     }
   }
 }

@@ -1,19 +1,21 @@
 import type { Book } from '../../db/index.ts';
+import { say } from '../language/index.ts';
 import { quote } from './quote.ts';
-import { count, lines, name, pageRange, type Text } from './words.ts';
-
-const EXAMPLE = 'Pebble Path 1-48 2';
-const SHAPE = 'the title, its first and last page, and the pages a day';
+import { lines, name, pageRange, type Text } from './words.ts';
 
 /** The question for a new workbook; `nickname` is that of the one child it is for. */
 export function askNewBook(nickname: string | null): Text {
-  const whose = nickname === null ? 'the next workbook' : `${name(nickname)}’s own workbook`;
-  return lines(`Send ${whose}: ${SHAPE}, like this:`, EXAMPLE);
+  return lines(
+    nickname === null
+      ? say('book-questions-new')
+      : say('book-questions-new-own', { name: name(nickname) }),
+    say('book-questions-example'),
+  );
 }
 
 /** The question for a changed workbook, with what it is now, to be copied. */
 export function askChange(book: Book): Text {
-  return lines(`Send it anew: ${SHAPE}. Now it is:`, asTyped(book));
+  return lines(say('book-questions-change'), asTyped(book));
 }
 
 /** A workbook as it is typed. */
@@ -23,45 +25,50 @@ function asTyped({ title, firstPage, lastPage, pagesADay }: Book): string {
 
 /** The question where a child is, or with null the class. */
 export function askPage(book: Book, nickname: string | null): Text {
-  const whose = nickname === null ? 'the class’s' : `${name(nickname)}’s`;
-  return lines(
-    `Which page of ${name(book.title)} is ${whose} next? ${range(book)}`,
-    nickname === null ? 'Children who are further on stay where they are.' : null,
-  );
+  const about = { book: name(book.title), range: range(book) };
+  if (nickname === null) {
+    return lines(say('book-questions-page-of-class', about), say('book-questions-further'));
+  }
+  return lines(say('book-questions-page-of-child', { ...about, name: name(nickname) }));
 }
 
 function range({ firstPage, lastPage }: Book): string {
-  return `Send a page from ${firstPage} to ${lastPage}, or “done”.`;
+  return say('book-questions-range', { first: firstPage, last: lastPage });
 }
 
 /** A page that could not be read or lies outside the book. */
 export function badPage(value: string, book: Book): Text {
-  return lines(`${quote(value)} is no page of ${name(book.title)}. ${range(book)}`);
+  const about = { book: name(book.title), range: range(book) };
+  return lines(say('book-questions-bad-page', { ...about, typed: quote(value) }));
 }
 
 /** A workbook that could not be read. */
 export function badBook(value: string): Text {
   return lines(
-    `I could not read ${quote(value)} as a workbook. Send ${SHAPE}, like this:`,
-    EXAMPLE,
+    say('book-questions-bad-book', { typed: quote(value) }),
+    say('book-questions-example'),
   );
 }
 
 /** A workbook was added. */
 export function bookAdded({ title, firstPage, lastPage, pagesADay }: Book): Text {
   return lines(
-    `${name(title)} is in line: ${pageRange(firstPage, lastPage)}, ${pagesADay} a day. It counts from the next evening.`,
+    say('book-questions-added', {
+      book: name(title),
+      pages: pageRange(firstPage, lastPage),
+      aDay: pagesADay,
+    }),
   );
 }
 
 /** A workbook was changed, or was the same already. */
 export function bookChanged(): Text {
-  return lines('Saved. It counts from the next evening; nobody loses a page.');
+  return lines(say('book-questions-changed'));
 }
 
 /** Where a child is was said. */
 export function pageSet(book: Book, page: number, nickname: string): Text {
-  return lines(`${name(nickname)}: ${reached(book, page)}. It counts from the next evening.`);
+  return lines(say('book-questions-set', { name: name(nickname), reached: reached(book, page) }));
 }
 
 /** Where the class is was said. */
@@ -70,16 +77,18 @@ export function classPageSet(
   page: number,
   { moved, further }: { readonly moved: number; readonly further: number },
 ): Text {
-  const stay = further === 1 ? 'stays there' : 'stay there';
+  const there = { reached: reached(book, page) };
   return lines(
     moved === 0
-      ? `Every child was there already: ${reached(book, page)}.`
-      : `${count(moved, 'child', 'children')}: ${reached(book, page)}. It counts from the next evening.`,
-    further > 0 ? `${count(further, 'child was', 'children were')} further on and ${stay}.` : null,
+      ? say('book-questions-set-already', there)
+      : say('book-questions-set-class', { ...there, moved }),
+    further > 0 ? say('book-questions-stay', { further }) : null,
   );
 }
 
 function reached(book: Book, page: number): string {
-  const title = name(book.title);
-  return page > book.lastPage ? `${title} is done` : `page ${page} of ${title} is next`;
+  const title = { book: name(book.title) };
+  return page > book.lastPage
+    ? say('book-questions-reached-end', title)
+    : say('book-questions-reached', { ...title, page });
 }

@@ -1,8 +1,16 @@
 import type { Book, SchoolClass } from '../../db/index.ts';
-import { type ClassFinish, pagesLeft, type QueuedBook } from '../../drills/index.ts';
-import { ENOUGH, TITLE_LENGTH, whenDone } from './book-words.ts';
+import {
+  type ClassFinish,
+  ENOUGH_EVENINGS,
+  pagesLeft,
+  type QueuedBook,
+  type ShareDone,
+} from '../../drills/index.ts';
+import { say } from '../language/index.ts';
+import { TITLE_LENGTH, whenDone } from './book-words.ts';
+import { capital } from './capital.ts';
 import { shorten } from './quote.ts';
-import { bold, count, lines, name, pageRange, type Text } from './words.ts';
+import { bold, lines, name, pageRange, type Text } from './words.ts';
 
 /** A day's pages, as families and teachers read them. */
 export function pagesOf(title: string, { from, to }: { from: number; to: number }): string {
@@ -11,20 +19,20 @@ export function pagesOf(title: string, { from, to }: { from: number; to: number 
 
 /** The class's workbooks in their order. `withOwn` is how many children have books of their own. */
 export function bookList(schoolClass: SchoolClass, books: readonly Book[], withOwn: number): Text {
-  const own = withOwn === 1 ? 'has a book of its own' : 'have books of their own';
   return lines(
-    bold(`${name(schoolClass.title)}: workbooks`),
-    ...books.map((book, place) => `${place + 1}. ${shorten(book.title, 40)}: ${settings(book)}`),
+    bold(say('books-title', { title: name(schoolClass.title) })),
+    ...books.map((book, place) => {
+      const title = shorten(book.title, 40);
+      return say('books-line', { number: place + 1, title, settings: settings(book) });
+    }),
     hint(books.length),
-    withOwn > 0 ? `${count(withOwn, 'child', 'children')} ${own}, which comes first.` : null,
+    withOwn > 0 ? say('books-own', { count: withOwn }) : null,
   );
 }
 
 function hint(books: number): string {
-  if (books === 0) return 'None yet. Evenings ask for no pages.';
-  return books === 1
-    ? 'Tap it to change it. Add the next one in time: whoever is done goes on by itself.'
-    : 'Whoever has done one goes on to the next. Tap a workbook to change it.';
+  if (books === 0) return say('books-none');
+  return books === 1 ? say('books-one') : say('books-several');
 }
 
 /** A book's button in a list. */
@@ -33,7 +41,7 @@ export function bookLabel(book: Book, place: number): string {
 }
 
 function settings({ firstPage, lastPage, pagesADay }: Book): string {
-  return `${pageRange(firstPage, lastPage)}, ${pagesADay} a day`;
+  return say('books-settings', { pages: pageRange(firstPage, lastPage), aDay: pagesADay });
 }
 
 /** A workbook of the class: where the children are in it and when they will be done. */
@@ -52,21 +60,21 @@ export function classBook(
   const notBegun = children.length - begun - done;
   return lines(
     bold(name(book.title)),
-    `${capital(settings(book))}. Number ${place + 1} of ${inLine}.`,
-    children.length > 0 ? `Children in it: ${begun}. Done: ${done}. Not begun: ${notBegun}.` : null,
+    say('books-place', { settings: capital(settings(book)), place: place + 1, inLine }),
+    children.length > 0 ? say('books-children', { begun, done, notBegun }) : null,
     ...(children.length > done ? classFinish(finish, children.length) : []),
-    'What you change counts from the next evening. Nobody loses a page.',
-    'Tap how many pages a day:',
+    say('books-counts-from'),
+    say('books-tap-pages'),
   );
 }
 
 function classFinish(finish: ClassFinish | null, children: number): string[] {
-  if (!finish) return [`Too early to say when: half of the children need ${ENOUGH}.`];
+  if (!finish) return [say('books-too-early', { evenings: ENOUGH_EVENINGS })];
   const { half, nearlyAll, known } = finish;
-  const others = children - known;
+  const when = (day: ShareDone) => whenDone(day, say('books-never'));
   return [
-    `Half of the class: ${whenDone(half, 'not within a year')}. Nine in ten: ${whenDone(nearlyAll, 'not within a year')}.`,
-    others > 0 ? `From ${known} of ${children} children, at their own pace.` : 'At their own pace.',
+    say('books-finish', { half: when(half), nearlyAll: when(nearlyAll) }),
+    known < children ? say('books-own-pace-of', { known, children }) : say('books-own-pace'),
   ];
 }
 
@@ -75,22 +83,25 @@ export function ownBook(nickname: string, queued: QueuedBook<Book>): Text {
   const { book } = queued;
   return lines(
     bold(name(book.title)),
-    `${capital(settings(book))}. ${name(nickname)}’s own; it comes before the class’s.`,
+    say('books-child', { settings: capital(settings(book)), name: name(nickname) }),
     at(queued),
-    'What you change counts from the next evening. Nobody loses a page.',
-    'Tap how many pages a day:',
+    say('books-counts-from'),
+    say('books-tap-pages'),
   );
 }
 
 function at({ book, page }: QueuedBook<Book>): string {
-  return page > book.lastPage ? 'Done.' : `On page ${page} of ${book.lastPage}.`;
+  return page > book.lastPage
+    ? say('books-child-done')
+    : say('books-child-page', { page, last: book.lastPage });
 }
 
 /** A tap on a book that was put away. */
-export const BOOK_GONE = 'That workbook is put away already.';
-/** A tap that asks where a child without a workbook is. */
-export const NO_BOOK = 'There is no workbook to set a page in. Add one first.';
+export function bookGone(): string {
+  return say('books-gone');
+}
 
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
+/** A tap that asks where a child without a workbook is. */
+export function noBook(): string {
+  return say('books-no-book');
 }

@@ -1,11 +1,13 @@
 import type { ClassBreak, SchoolClass } from '../../db/index.ts';
 import { type SchoolDay, weekdayOf } from '../../drills/index.ts';
+import { LONGEST_BREAK_DAYS } from '../input/break-text.ts';
+import { say } from '../language/index.ts';
 import { quote, shorten } from './quote.ts';
 import {
   bold,
-  count,
   dayAndMonth,
   dayName,
+  dayRange,
   lines,
   name,
   shortDate,
@@ -19,8 +21,9 @@ const TITLE_LENGTH = 30;
 const HOLIDAY_LENGTH = 26;
 
 /** How a break is typed. */
-export const ASK_BREAK =
-  'Send the days and a name. For example: 12 Oct to 16 Oct Half term\nOne day is enough too: 4 Sep Sports day';
+export function askBreak(): string {
+  return `${say('breaks-how')}\n${say('breaks-one-day')}`;
+}
 
 /** One page of the breaks ahead. */
 export function breakList(
@@ -28,23 +31,25 @@ export function breakList(
   breaks: readonly ClassBreak[],
   { page, pages }: { page: number; pages: number } = { page: 0, pages: 1 },
 ): Text {
-  const where = pages > 1 ? `, page ${page + 1} of ${pages}` : '';
+  const title = name(schoolClass.title);
   return lines(
-    bold(`${name(schoolClass.title)}: breaks${where}`),
-    ...breaks.map((each) => `${shorten(each.title, TITLE_LENGTH)}: ${span(each)}`),
-    breaks.length === 0
-      ? 'None ahead. On a break’s days nothing goes out.'
-      : 'Tap a break to remove it.',
+    bold(
+      pages > 1
+        ? say('breaks-list-page', { class: title, page: page + 1, pages })
+        : say('breaks-list', { class: title }),
+    ),
+    ...breaks.map((each) => say('breaks-line', titledSpan(each))),
+    say(breaks.length === 0 ? 'breaks-none' : 'breaks-tap-to-remove'),
   );
 }
 
 /** A break's button, which removes it. */
 export function breakButton({ title, first }: ClassBreak): string {
-  return `✗ ${shorten(title, TITLE_LENGTH)}, ${shortDate(first)}`;
+  return say('breaks-button', { title: shorten(title, TITLE_LENGTH), day: shortDate(first) });
 }
 
-function span({ first, last }: Pick<ClassBreak, 'first' | 'last'>): string {
-  return first === last ? shortDate(first) : `${shortDate(first)} to ${shortDate(last)}`;
+function titledSpan({ title, first, last }: ClassBreak): { title: string; days: string } {
+  return { title: shorten(title, TITLE_LENGTH), days: dayRange(first, last) };
 }
 
 /** A break read back in words. `days` are the school days it takes, `isOver` says that its last day has passed,
@@ -55,25 +60,25 @@ export function breakAdded(
   { isOver, isToday, isNew }: { isOver: boolean; isToday: boolean; isNew: boolean },
 ): Text {
   return lines(
-    bold(`${shorten(each.title, TITLE_LENGTH)}: ${span(each)} ${each.last.slice(0, 4)}`),
+    bold(say('breaks-added', { ...titledSpan(each), year: each.last.slice(0, 4) })),
     taken(days),
-    isOver ? 'That is over already: only the digest and reports count it.' : null,
-    isToday ? 'A drill that went out today already stays.' : null,
-    isNew ? null : 'It was there already; nothing was added.',
+    isOver ? say('breaks-over') : null,
+    isToday ? say('breaks-today-stays') : null,
+    isNew ? null : say('breaks-there-already'),
   );
 }
 
 function taken(days: readonly SchoolDay[]): string {
   const [first] = days;
-  if (!first) return 'No school day of this class is in it, so it changes nothing.';
-  if (days.length === 1) return `One school day, a ${dayName(first)}. Nothing goes out on it.`;
-  const weekdays = [...new Set(days.map(weekdayOf))];
-  return `${days.length} school days, ${weekdayRange(weekdays)}. Nothing goes out on them.`;
+  if (!first) return say('breaks-no-school-day');
+  if (days.length === 1) return say('breaks-one-school-day', { weekday: dayName(first) });
+  const weekdays = weekdayRange([...new Set(days.map(weekdayOf))]);
+  return say('breaks-school-days', { days: days.length, weekdays });
 }
 
 /** A break was removed. */
 export function breakRemoved({ title }: ClassBreak): string {
-  return `${shorten(title, TITLE_LENGTH)} removed.`;
+  return say('breaks-removed', { title: shorten(title, TITLE_LENGTH) });
 }
 
 /** A break that could not be read; `value` is as in the problem. */
@@ -82,17 +87,31 @@ export function badBreak(
   value: string,
   day: SchoolDay | null,
 ): Text {
-  const because = {
-    shape: `I could not read ${quote(value)} as one break.`,
-    date: `${quote(value)} is not a date in the calendar.`,
-    slash: `${quote(value)} could be two dates. Please write the month as a word, like 3 April.`,
-    order: `${quote(value)}: the last day comes before the first.`,
-    long: `${value} days are too long for a break, at most 120.`,
-    weekday: day
-      ? `${dayAndMonth(day)} ${day.slice(0, 4)} is a ${dayName(day)}. Please send the break again with the right day.`
-      : '',
-  }[problem];
-  return lines(because, ASK_BREAK);
+  return lines(because(problem, value, day), askBreak());
+}
+
+function because(
+  problem: Parameters<typeof badBreak>[0],
+  value: string,
+  day: SchoolDay | null,
+): string {
+  switch (problem) {
+    case 'shape':
+    case 'date':
+    case 'slash':
+    case 'order':
+      return say(`breaks-bad-${problem}`, { typed: quote(value) });
+    case 'long':
+      return say('breaks-bad-long', { days: value, most: LONGEST_BREAK_DAYS });
+    case 'weekday':
+      return day
+        ? say('breaks-bad-weekday', {
+            date: dayAndMonth(day),
+            year: day.slice(0, 4),
+            weekday: dayName(day),
+          })
+        : '';
+  }
 }
 
 /** The public holidays that can be taken over. `chosen` of `of` are ticked. */
@@ -101,13 +120,11 @@ export function holidayList(
   { place, of, chosen, page, pages }: HolidayWords,
 ): Text {
   return lines(
-    bold(`${name(schoolClass.title)}: public holidays`),
-    `${place}, the next twelve months, school days only.`,
-    of === 0
-      ? 'None that is not in your breaks already.'
-      : `${chosen} of ${of} ticked. Tap one to leave it out, or to take it in again.`,
-    'Please compare with your school’s own calendar: days can be moved by law at short notice.',
-    pages > 1 ? `Page ${page + 1} of ${pages}` : null,
+    bold(say('breaks-holidays', { class: name(schoolClass.title) })),
+    say('breaks-holidays-of', { place }),
+    of === 0 ? say('breaks-holidays-none') : say('breaks-holidays-ticked', { chosen, of }),
+    say('breaks-holidays-compare'),
+    pages > 1 ? say('breaks-holidays-page', { page: page + 1, pages }) : null,
   );
 }
 
@@ -127,23 +144,19 @@ export function holidayButton(day: SchoolDay, title: string, isChosen: boolean):
 
 /** Adds what is ticked. */
 export function addHolidaysButton(chosen: number): string {
-  return `Add ${chosen === 1 ? 'this one' : `these ${chosen}`}`;
+  return say('breaks-holidays-add', { chosen });
 }
 
 /** After public holidays were added. */
 export function holidaysAdded(added: number): string {
-  return added === 0
-    ? 'They were there already; nothing was added.'
-    : `${count(added, 'holiday', 'holidays')} added.`;
+  return added === 0 ? say('breaks-holidays-there') : say('breaks-holidays-added', { added });
 }
 
 /** Choosing a country, or a region of one. */
 export function choosePlace(country: string | null, page: number, pages: number): Text {
   return lines(
-    bold(country === null ? 'Whose public holidays?' : `${country}: which region?`),
-    country === null
-      ? 'Choose the country of the school.'
-      : 'Some holidays are kept in a region only.',
-    pages > 1 ? `Page ${page + 1} of ${pages}, in the order of the alphabet.` : null,
+    bold(country === null ? say('breaks-whose-holidays') : say('breaks-which-region', { country })),
+    say(country === null ? 'breaks-choose-country' : 'breaks-some-in-region'),
+    pages > 1 ? say('breaks-places-page', { page: page + 1, pages }) : null,
   );
 }

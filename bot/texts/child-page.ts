@@ -3,12 +3,15 @@ import {
   type EveningStatus,
   type FactId,
   type RungId,
-  rungById,
   type SchoolDay,
-  strandTitle,
+  weekdayOf,
 } from '../../drills/index.ts';
+import { say } from '../language/index.ts';
+import { numbered } from './children.ts';
+import { clauses } from './clauses.ts';
 import { factInWords } from './facts.ts';
-import { bold, count, lines, listOf, name, shortDate, type Text } from './words.ts';
+import { rungTitle, strandName } from './part-title.ts';
+import { bold, lines, listOf, name, shortDate, type Text, weekdayName } from './words.ts';
 
 /** Facts said in one line. */
 const FACTS_A_LINE = 2;
@@ -34,27 +37,23 @@ export function childPage(input: ChildPageInput): Text {
   const sure = stepsAt(report, 'secure');
   const meeting = report.strands.flatMap((strand) => strand.meeting).slice(0, 3);
   return lines(
-    bold(whose(input)),
+    bold(numbered(input)),
     practisedLine(report),
     weekLine(input),
-    sure.length > 0 ? `Sure of: ${sure.map(titleOf).join('; ')}.` : null,
-    meeting.length > 0 ? `Still meeting: ${meeting.map(factInWords).join('; ')}.` : null,
+    sure.length > 0 ? say('child-page-sure', { steps: clauses(sure.map(rungTitle)) }) : null,
+    meeting.length > 0
+      ? say('child-page-meeting', { facts: clauses(meeting.map((fact) => factInWords(fact))) })
+      : null,
     rightLine(report),
     ownLine(input),
     familyLine(input),
-    report.strands.length > 0
-      ? 'The helper’s marks, beside this child’s own past only. No test and no diagnosis.'
-      : null,
+    report.strands.length > 0 ? say('child-page-caution') : null,
   );
 }
 
-function whose({ number, nickname }: Pick<ChildPageInput, 'number' | 'nickname'>): string {
-  return `${number}. ${name(nickname)}`;
-}
-
 function practisedLine({ practised, schoolDays, first }: ChildReport): string {
-  if (first === null || schoolDays === 0) return 'No evening to tell of yet.';
-  return `Practised on ${practised} of ${count(schoolDays, 'school day', 'school days')} since ${shortDate(first)}.`;
+  if (first === null || schoolDays === 0) return say('child-page-none');
+  return say('child-page-practised', { practised, days: schoolDays, first: shortDate(first) });
 }
 
 /** Where the child is in its workbook, and how its evenings differ; null where there is neither. */
@@ -66,34 +65,30 @@ function ownLine({ workbook, adjusted }: ChildPageInput): string | null {
 /** Each strand's tally of the weeks the page covers; null without marks. */
 function rightLine({ strands }: ChildReport): string | null {
   if (strands.length === 0) return null;
-  const told = strands.map(
-    ({ strand, right, asked }) => `${strandTitle(strand)} ${right} of ${asked}`,
+  const told = strands.map(({ strand, right, asked }) =>
+    say('child-page-tally', { strand: strandName(strand), right, asked }),
   );
-  return `Right of asked in that time: ${told.join('; ')}.`;
+  return say('child-page-right', { told: clauses(told) });
 }
 
-const STATUS_WORDS: readonly (readonly [EveningStatus, string])[] = [
-  ['practised', 'practised'],
-  ['not_today', 'not today'],
-  ['silent', 'no answer'],
-  ['unsent', 'not delivered'],
-];
+/** In the order they are told; a day without an evening is not. */
+const TOLD = ['practised', 'not_today', 'silent', 'unsent'] as const satisfies EveningStatus[];
 
 function weekLine({ week }: ChildPageInput): string | null {
-  const said = STATUS_WORDS.flatMap(([status, words]) => {
+  const said = TOLD.flatMap((status) => {
     const days = week.filter((each) => each.status === status);
-    const names = days.map(({ day }) => shortDate(day).slice(0, 3));
-    return names.length > 0 ? [`${words} ${listOf(names)}`] : [];
+    const names = days.map(({ day }) => weekdayName(weekdayOf(day), 'short'));
+    return names.length > 0 ? [say(`child-page-week-${status}`, { days: listOf(names) })] : [];
   });
-  return said.length > 0 ? `Last seven days: ${said.join('; ')}.` : null;
+  return said.length > 0 ? say('child-page-week', { said: clauses(said) }) : null;
 }
 
 function familyLine({ helpers, reachable, left, heard }: ChildPageInput): string {
-  if (helpers === 0)
-    return left ? 'Family: the helper has left.' : 'Family: nobody has joined yet.';
-  const state = reachable === 0 ? ', messages no longer arrive' : '';
-  const last = heard === null ? 'not heard from yet' : `last heard from on ${shortDate(heard)}`;
-  return `Family: ${count(helpers, 'helper', 'helpers')}${state}, ${last}.`;
+  if (helpers === 0) return say(left ? 'child-page-family-left' : 'child-page-family-none');
+  const state = reachable === 0 ? 'family-unreached' : 'family';
+  return heard === null
+    ? say(`child-page-${state}-unheard`, { helpers })
+    : say(`child-page-${state}-heard`, { helpers, day: shortDate(heard) });
 }
 
 function stepsAt({ strands }: ChildReport, level: 'secure'): RungId[] {
@@ -102,25 +97,19 @@ function stepsAt({ strands }: ChildReport, level: 'secure'): RungId[] {
   );
 }
 
-function titleOf(rung: RungId): string {
-  return rungById(rung)?.title ?? rung;
-}
-
 /** Facts to say aloud together, with their answers. */
 export function childFacts(
   child: Pick<ChildPageInput, 'number' | 'nickname'>,
   facts: readonly FactId[],
 ): Text {
-  const words = facts.map(factInWords);
+  const words = facts.map((fact) => factInWords(fact));
   const said = Array.from({ length: Math.ceil(words.length / FACTS_A_LINE) }, (_, line) =>
     words.slice(line * FACTS_A_LINE, (line + 1) * FACTS_A_LINE).join(' · '),
   );
   return lines(
-    bold(`${whose(child)}: to say aloud together`),
+    bold(say('child-page-say', { child: numbered(child) })),
     ...said,
-    facts.length > 0
-      ? 'The least sure first. One minute is plenty: say it, say it again, go on.'
-      : 'Nothing has been marked yet.',
+    say(facts.length > 0 ? 'child-page-say-how' : 'child-page-say-none'),
   );
 }
 
@@ -131,6 +120,7 @@ export function workbookWords(
     readonly page: number;
   } | null,
 ): string {
-  if (inUse === null) return 'Workbook: all done.';
-  return `Workbook: ${name(inUse.book.title)}, at page ${inUse.page} of ${inUse.book.lastPage}.`;
+  if (inUse === null) return say('child-page-books-done');
+  const { book, page } = inUse;
+  return say('child-page-book', { book: name(book.title), page, last: book.lastPage });
 }

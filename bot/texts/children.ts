@@ -6,10 +6,11 @@ import {
   type SchoolClass,
 } from '../../db/index.ts';
 import { NICKNAME_LENGTH } from '../input/nickname.ts';
+import { say } from '../language/index.ts';
 import { BUTTONS } from './buttons.ts';
 import { ownWayLine } from './own-way.ts';
 import { quote } from './quote.ts';
-import { bold, count, lines, name, type Text } from './words.ts';
+import { bold, lines, listOf, name, type Text } from './words.ts';
 
 /** Children that a line names before it counts the others. */
 const NAMED = 3;
@@ -20,17 +21,17 @@ const SILENT_SIGN = '!';
 /** Who has joined and who has not, however many children there are. */
 export function childList(schoolClass: SchoolClass, children: readonly ListedChild[]): Text {
   const title = name(schoolClass.title);
-  if (children.length === 0) return lines(bold(`${title}: no children yet`));
+  if (children.length === 0) return lines(bold(say('children-none', { class: title })));
   const joined = children.filter(({ helpers }) => helpers > 0);
   const left = children.filter((child) => child.left);
   const waiting = children.filter((child) => child.helpers === 0 && !child.left);
   const silent = joined.filter(({ reachable }) => reachable === 0);
   return lines(
-    bold(`${title}: ${joined.length} of ${children.length} joined`),
-    waiting.length > 0 ? `Not yet: ${someOf(waiting)}` : null,
-    left.length > 0 ? `Helper has left: ${someOf(left)}` : null,
-    silent.length > 0 ? `Messages no longer arrive: ${someOf(silent)}` : null,
-    `${JOINED_SIGN} has a helper. Tap a child to rename or move it, or for a new link.`,
+    bold(say('children-joined', { class: title, joined: joined.length, all: children.length })),
+    waiting.length > 0 ? say('children-waiting', { names: someOf(waiting) }) : null,
+    left.length > 0 ? say('children-left', { names: someOf(left) }) : null,
+    silent.length > 0 ? say('children-unreached', { names: someOf(silent) }) : null,
+    say('children-legend', { sign: JOINED_SIGN }),
   );
 }
 
@@ -44,12 +45,10 @@ export function someOf(
   children: readonly Pick<RosterChild, 'nickname'>[],
   most: number = NAMED,
 ): string {
-  const [first, ...names] = children.map(({ nickname }) => name(nickname));
-  const last = names.at(-1);
-  if (first === undefined || last === undefined) return first ?? '';
-  const others = names.length + 1 - most;
-  if (others <= 1) return `${[first, ...names.slice(0, -1)].join(', ')} and ${last}`;
-  return `${[first, ...names.slice(0, most - 1)].join(', ')} and ${others} more`;
+  const names = children.map(({ nickname }) => name(nickname));
+  const others = names.length - most;
+  if (others <= 1) return listOf(names);
+  return listOf([...names.slice(0, most), say('children-more', { more: others })]);
 }
 
 /** A child's button on the list. */
@@ -74,60 +73,54 @@ export function childHome(
     bold(`${numbered(child)} · ${name(schoolClass.title)}`),
     helpersOf(child),
     eveningTime === null
-      ? `Drill at ${schoolClass.eveningTime}`
-      : `Drill at ${eveningTime}, the family’s own time`,
+      ? say('children-drill', { time: schoolClass.eveningTime })
+      : say('children-drill-own', { time: eveningTime }),
     child.adjustment ? ownWayLine(child.adjustment) : null,
   );
 }
 
-function helpersOf(child: ListedChild): string {
-  if (child.left) return 'Its helper has left.';
-  if (child.helpers === 0) return 'Not joined yet.';
-  const helpers = count(child.helpers, 'helper', 'helpers');
-  if (child.reachable === child.helpers) return helpers;
-  if (child.reachable === 0) return `${helpers}: messages no longer arrive`;
-  return `${helpers}, ${child.reachable} of them within reach`;
+function helpersOf({ left, helpers, reachable }: ListedChild): string {
+  if (left) return say('children-helper-left');
+  if (helpers === 0) return say('children-not-joined');
+  if (reachable === helpers) return say('children-helpers', { helpers });
+  if (reachable === 0) return say('children-helpers-unreached', { helpers });
+  return say('children-helpers-some', { helpers, reachable });
 }
 
 /** Before a new link is made for one child. */
 export function askToMakeLink(child: RosterChild): Text {
   return lines(
-    bold(`A new link for ${name(child.nickname)}?`),
-    'The link or slip given out before stops working. Helpers who have joined stay.',
+    bold(say('children-link-title', { child: name(child.nickname) })),
+    say('children-link-note'),
   );
 }
 
 /** Asks for another nickname. */
 export function askNickname({ nickname }: RosterChild): Text {
-  return lines(
-    `What shall ${name(nickname)} be called? At most ${NICKNAME_LENGTH} characters, no surname.`,
-  );
+  return lines(say('children-nickname', { child: name(nickname), most: NICKNAME_LENGTH }));
 }
 
 /** A nickname that cannot be used. `length` is in characters, 0 when there is nothing to see. */
 export function badNickname(typed: string, length: number): Text {
   return lines(
     length === 0
-      ? 'I see no nickname in that.'
-      : `${quote(typed, 20)} has ${length} characters, at most ${NICKNAME_LENGTH}.`,
-    `Send a nickname of 1 to ${NICKNAME_LENGTH} characters.`,
+      ? say('children-nickname-empty')
+      : say('children-nickname-long', { typed: quote(typed, 20), length, most: NICKNAME_LENGTH }),
+    say('children-nickname-again', { most: NICKNAME_LENGTH }),
   );
 }
 
 /** After a child is renamed. */
 export function renamed(before: string, now: string): Text {
-  return lines(`${name(before)} is called ${name(now)} now, in everything from here on.`);
+  return lines(say('children-renamed', { before: name(before), now: name(now) }));
 }
 
 /** Asks which class a child moves to. `others` is how many classes there are to choose from. */
 export function askWhichClass({ nickname }: RosterChild, others: number): Text {
-  const child = name(nickname);
-  if (others === 0) {
-    return lines('You have no other class. Make one with /newclass, then move the child there.');
-  }
+  if (others === 0) return lines(say('children-move-no-class'));
   return lines(
-    bold(`Which class does ${child} move to?`),
-    'Helpers, marks and slips go along. A drill that was sent today stays; from the next evening on it is the other class’s plan, time and workbook. Each helper is told once.',
+    bold(say('children-move-title', { child: name(nickname) })),
+    say('children-move-note'),
   );
 }
 
@@ -137,33 +130,30 @@ export function childMoved(
   { to, number, hasPlan }: { to: SchoolClass; number: number; hasPlan: boolean },
 ): Text {
   return lines(
-    bold(`${name(nickname)} is in ${name(to.title)} now, with the number ${number}.`),
-    'Each helper is told.',
-    hasPlan ? null : 'That class has no week plan yet: nothing goes out there.',
+    bold(say('children-moved', { child: name(nickname), class: name(to.title), number })),
+    say('children-moved-told'),
+    hasPlan ? null : say('children-moved-no-plan'),
   );
 }
 
 /** After a child was archived. */
 export function childArchived({ nickname }: RosterChild): Text {
+  const child = name(nickname);
   return lines(
-    bold(`${name(nickname)} is archived.`),
-    `No drill goes out any more and the join slips are dead. Marks and number are kept: ${BUTTONS.archivedChildren} brings ${name(nickname)} back within ${LEFT_DAYS} days. Then all of it is deleted.`,
+    bold(say('children-archived', { child })),
+    say('children-archived-note', { button: BUTTONS.archivedChildren, child, days: LEFT_DAYS }),
   );
 }
 
 /** The archived children. */
 export function archivedList(schoolClass: SchoolClass, archived: readonly RosterChild[]): Text {
   return lines(
-    bold(
-      `${name(schoolClass.title)}: ${count(archived.length, 'archived child', 'archived children')}`,
-    ),
-    archived.length > 0
-      ? 'Tap one to bring it back, with its number, helpers and marks. Its drills start with the next evening.'
-      : null,
+    bold(say('children-archive-list', { class: name(schoolClass.title), count: archived.length })),
+    archived.length > 0 ? say('children-archive-tap') : null,
   );
 }
 
 /** After a child was brought back. */
 export function broughtBack(nickname: string): string {
-  return `${name(nickname)} is on the list again.`;
+  return say('children-back', { child: name(nickname) });
 }

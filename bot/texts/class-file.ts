@@ -1,11 +1,12 @@
 import { MAX_CHILDREN } from '../../db/index.ts';
 import { NICKNAME_LENGTH } from '../input/nickname.ts';
 import type { RosterProblem } from '../input/roster.ts';
+import { say } from '../language/index.ts';
 import { BUTTONS } from './buttons.ts';
 import { someOf } from './children.ts';
 import { quote, shorten } from './quote.ts';
-import { fullNameCaution, rosterProblem } from './roster.ts';
-import { bold, count, lines, type Text } from './words.ts';
+import { fullNameCaution, moreProblems, rosterProblem } from './roster.ts';
+import { bold, lines, type Text } from './words.ts';
 
 /** Characters of a heading or a cell that are shown. */
 const CELL_LENGTH = 20;
@@ -26,27 +27,18 @@ export function badFile(
   problem: 'big' | 'rows' | 'columns' | 'old' | 'unknown' | 'empty' | 'quote',
   row = 0,
 ): Text {
-  const because = {
-    big: 'That file is too large for a class list: at most 1 MB, and nothing else in it.',
-    rows: `A class list has at most 500 rows here; a class has at most ${MAX_CHILDREN} children.`,
-    columns: 'A class list has at most 40 columns here. Keep the column of nicknames.',
-    old: 'That is a spreadsheet in an old format, or locked with a password.',
-    unknown: 'I cannot read that file as a class list.',
-    empty: 'There is nothing in that file.',
-    quote: `Row ${row}: a quotation mark is out of place, or not closed.`,
-  }[problem];
-  return lines(
-    because,
-    'Nothing was added. Send an XLSX or CSV file with one nickname in each row, or paste the nicknames as text, one a line.',
-  );
+  const because =
+    problem === 'rows'
+      ? say('class-file-rows', { most: MAX_CHILDREN })
+      : problem === 'quote'
+        ? say('class-file-quote', { row })
+        : say(`class-file-${problem}`);
+  return lines(because, say('class-file-send'));
 }
 
 /** Which class is the list for? */
 export function whichClassList(): Text {
-  return lines(
-    bold('For which class is this list?'),
-    'You see the nicknames before any are added.',
-  );
+  return lines(bold(say('class-file-which-class')), say('class-file-see-first'));
 }
 
 /** What would be added. Nothing has been stored. */
@@ -57,13 +49,16 @@ export function listPreview(input: {
 }): Text {
   const { nicknames } = input;
   return lines(
-    bold(`${count(nicknames.length, 'nickname', 'nicknames')} for ${input.title}`),
-    `${columnPhrase(input.from)}: ${someOf(
-      nicknames.map((nickname) => ({ nickname })),
-      FIRST_SHOWN,
-    )}`,
+    bold(say('class-file-nicknames', { count: nicknames.length, class: input.title })),
+    say('class-file-preview', {
+      column: columnPhrase(input.from),
+      names: someOf(
+        nicknames.map((nickname) => ({ nickname })),
+        FIRST_SHOWN,
+      ),
+    }),
     fullNameCaution(nicknames),
-    'Nothing is added until you tap the button.',
+    say('class-file-until-tap'),
   );
 }
 
@@ -71,47 +66,52 @@ export function listPreview(input: {
 export function listProblems(problems: readonly RosterProblem[], from: ColumnName): Text {
   const shown = problems.slice(0, PROBLEMS_SHOWN);
   return lines(
-    bold('Nothing can be added yet.'),
-    `${columnPhrase(from)}:`,
+    bold(say('class-file-problems')),
+    say('class-file-problems-in', { column: columnPhrase(from) }),
     ...shown.map((problem) => rosterProblem(problem, 'Row')),
-    problems.length > shown.length ? `and ${problems.length - shown.length} more` : null,
-    `Mend the file and send it again, or tap ${BUTTONS.otherColumn}.`,
+    moreProblems(problems.length - shown.length),
+    say('class-file-mend', { button: BUTTONS.otherColumn }),
   );
 }
 
 /** A column without nicknames. */
 export function listEmpty(from: ColumnName): Text {
   return lines(
-    `${columnPhrase(from)}: no nicknames there.`,
-    `Tap ${BUTTONS.otherColumn}, or send another file.`,
+    say('class-file-no-names', { column: columnPhrase(from) }),
+    say('class-file-no-names-do', { button: BUTTONS.otherColumn }),
   );
 }
 
 /** More nicknames than the class has room for. */
 export function listTooMany(sent: number, present: number): Text {
   return lines(
-    `That is ${count(sent, 'nickname', 'nicknames')}; with the ${present} already there it is more than ${MAX_CHILDREN}.`,
-    'Nothing was added. Shorten the file and send it again, or make a second class.',
+    say('class-file-too-many', { sent, present, most: MAX_CHILDREN }),
+    say('class-file-shorten'),
   );
 }
 
 /** Which column has the nicknames? */
 export function whichColumn(): Text {
   return lines(
-    bold('Which column has the nicknames?'),
-    `At most ${NICKNAME_LENGTH} characters each, no surnames.`,
+    bold(say('class-file-which-column')),
+    say('class-file-names-only', { most: NICKNAME_LENGTH }),
   );
 }
 
 /** A column's button: its letter, its heading and its first cell. */
 export function columnLabel({ column, heading, sample }: ColumnName): string {
   const shown = [heading, sample].flatMap((cell) => (cell ? [shorten(cell, CELL_LENGTH)] : []));
-  return `${letterOf(column)}: ${shown.length > 0 ? shown.join(' · ') : 'empty'}`;
+  const letter = letterOf(column);
+  return shown.length > 0
+    ? say('class-file-column-button', { letter, shown: shown.join(' · ') })
+    : say('class-file-column-empty', { letter });
 }
 
 function columnPhrase({ column, heading }: ColumnName): string {
-  const named = heading ? ` ${quote(heading, CELL_LENGTH)}` : '';
-  return `Column ${letterOf(column)}${named}`;
+  const letter = letterOf(column);
+  return heading
+    ? say('class-file-column-headed', { letter, heading: quote(heading, CELL_LENGTH) })
+    : say('class-file-column', { letter });
 }
 
 /** Letters of columns as spreadsheets have them. */
@@ -122,9 +122,10 @@ function letterOf(column: number): string {
 
 /** Adds everything that is shown. */
 export function addAllButton(nicknames: number): string {
-  return nicknames === 1 ? 'Add this child' : `Add all ${nicknames}`;
+  return say('class-file-add', { count: nicknames });
 }
 
 /** For a tap on a button under a list that waits no longer. */
-export const LIST_GONE =
-  'This list is not waiting any more: it was added, or something else came after it. Look under Children, or send the file again.';
+export function listGone(): string {
+  return say('class-file-gone', { button: BUTTONS.children });
+}

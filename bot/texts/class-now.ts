@@ -4,11 +4,13 @@ import {
   type WeekPlan,
   type WeekSummary,
 } from '../../drills/index.ts';
+import { say } from '../language/index.ts';
 import type { Page } from '../screens/pages.ts';
+import { clauses } from './clauses.ts';
 import { stoppedLine } from './digest-calls.ts';
 import { factInWords } from './facts.ts';
 import { partInList } from './part-title.ts';
-import { bold, count, lines, listOf, name, shortDate, type Text } from './words.ts';
+import { bold, lines, listOf, name, shortDate, type Text } from './words.ts';
 
 const MOST_NAMES = 6;
 const MOST_WOBBLES = 3;
@@ -34,11 +36,11 @@ export interface ClassNow {
 export function classNow(now: ClassNow): Text {
   const { week, plan } = now;
   return lines(
-    bold(`${name(now.title)} now, ${shortDate(now.day)}`),
+    bold(say('class-now-title', { title: name(now.title), day: shortDate(now.day) })),
     ...tonight(now),
-    plan === null ? 'No week plan in use: nothing goes out.' : planWords(plan),
-    week.wobbling.length > 0 ? `Wobbling this week: ${wobbles(week)}.` : null,
-    `${week.joined} of ${count(now.children, 'child', 'children')} with a helper.`,
+    plan === null ? say('class-now-no-plan') : planWords(plan),
+    week.wobbling.length > 0 ? say('class-now-wobbling', { facts: wobbles(week) }) : null,
+    say('class-now-helpers', { joined: week.joined, children: now.children }),
     stoppedLine(week.calls),
   );
 }
@@ -48,40 +50,40 @@ function tonight(now: ClassNow): (string | null)[] {
   const sent = practised.length + notToday + waiting + unsent;
   if (sent === 0) return [nothingYet(evening)];
   const rest = [
-    ...(waiting > 0 ? [`${waiting} not marked yet`] : []),
-    ...(notToday > 0 ? [`${notToday} said not today`] : []),
-    ...(unsent > 0 ? [`${unsent} not delivered`] : []),
+    ...(waiting > 0 ? [say('class-now-waiting', { count: waiting })] : []),
+    ...(notToday > 0 ? [say('class-now-not-today', { count: notToday })] : []),
+    ...(unsent > 0 ? [say('digest-undelivered', { count: unsent })] : []),
   ];
+  const tally = { practised: practised.length, sent };
   return [
-    `Practised today: ${practised.length} of ${sent}${practised.length > 0 ? `: ${someOf(practised)}` : ''}.`,
-    rest.length > 0 ? `${listOf(rest)}.` : null,
+    practised.length > 0
+      ? say('class-now-practised', { ...tally, names: someOf(practised) })
+      : say('class-now-practised-none', tally),
+    rest.length > 0 ? say('class-now-rest', { rest: listOf(rest) }) : null,
   ];
 }
 
 function nothingYet(evening: ClassNow['evening']): string {
-  if (evening.kind === 'ahead') return `Tonight’s drill goes out from ${evening.time} on.`;
-  if (evening.kind === 'past') return `No drill went out today at ${evening.time}.`;
+  if (evening.kind !== 'none') return say(`class-now-${evening.kind}`, { time: evening.time });
   return evening.next === null
-    ? 'No drill today.'
-    : `No drill today. The next school day is ${shortDate(evening.next)}.`;
+    ? say('class-now-no-drill')
+    : say('class-now-next-day', { day: shortDate(evening.next) });
 }
 
 function someOf(nicknames: readonly string[]): string {
   const shown = nicknames.slice(0, MOST_NAMES).map(name);
   const more = nicknames.length - shown.length;
-  return listOf([...shown, ...(more > 0 ? [`${more} more`] : [])]);
+  return listOf([...shown, ...(more > 0 ? [say('class-now-more-names', { count: more })] : [])]);
 }
 
 function planWords(plan: WeekPlan): string {
-  const titles = plan.parts.map(partInList).join('; ');
-  return `In the plan: ${titles}. About ${count(estimateMinutes(plan), 'minute', 'minutes')}.`;
+  const parts = clauses(plan.parts.map(partInList));
+  return say('class-now-plan', { parts, minutes: estimateMinutes(plan) });
 }
 
 function wobbles({ wobbling }: WeekSummary): string {
-  return wobbling
-    .slice(0, MOST_WOBBLES)
-    .map(({ facts }) => listOf(facts.map(factInWords)))
-    .join('; ');
+  const worst = wobbling.slice(0, MOST_WOBBLES);
+  return clauses(worst.map(({ facts }) => listOf(facts.map((fact) => factInWords(fact)))));
 }
 
 /** Choosing a child. A sign stands before who has practised today. */
@@ -90,8 +92,8 @@ export function chooseChild(
   { page, pages }: Pick<Page<unknown>, 'page' | 'pages'>,
 ): Text {
   return lines(
-    bold(`${name(title)}: whose page?`),
-    `✓ has practised today.${pages > 1 ? ` Page ${page + 1} of ${pages}.` : ''}`,
+    bold(say('class-now-choose-child', { title: name(title) })),
+    pages > 1 ? say('class-now-sign-paged', { page: page + 1, pages }) : say('class-now-sign'),
   );
 }
 
@@ -105,5 +107,5 @@ export function childButton(
 
 /** The digest that came last. */
 export function digestButton(day: SchoolDay): string {
-  return `Digest of ${shortDate(day)}`;
+  return say('class-now-digest-of', { day: shortDate(day) });
 }

@@ -1,7 +1,8 @@
 import type { StepUp, WeekSummary } from '../../drills/index.ts';
-import { digest, wobbleList } from './digest.ts';
+import { say } from '../language/index.ts';
+import { headline, howEnded, wobbleList } from './digest.ts';
 import { callList } from './digest-calls.ts';
-import { SECURE_MEANS, strandList } from './digest-strands.ts';
+import { secureMeans, strandList } from './digest-strands.ts';
 import { proposals } from './proposals.ts';
 import { lines, type Text } from './words.ts';
 
@@ -12,19 +13,22 @@ interface Passage {
 }
 
 /** Beside the heads of the grid: what its figures are. */
-export const GRID_NOTE = 'figures: share right, in %';
+export function gridNote(): string {
+  return say('digest-page-grid-note');
+}
 
-/** The digest's words as they are printed: the first two lines of the message, then what stands behind its buttons. */
-export function digestPageWords(
-  title: string,
-  summary: WeekSummary,
-  steps: readonly StepUp[] | null,
-) {
-  const [answer = '', under = ''] = linesOf(digest(title, summary));
+/**
+ * The digest's words as they are printed: the first two lines of the message without class and days, which stand at the head
+ * of the page, then what stands behind its buttons.
+ */
+export function digestPageWords(summary: WeekSummary, steps: readonly StepUp[] | null) {
   const { strands, wobbling, rungs, calls } = summary;
   return {
-    answer: answer.slice(answer.indexOf(': ') + 2),
-    under: under.slice(under.indexOf(': ') + 2),
+    answer: say('digest-page-answer', { headline: headline(summary) }),
+    under:
+      summary.days.length > 0
+        ? say('digest-page-evenings', { ended: howEnded(summary) })
+        : say('digest-no-days'),
     strands: withoutLegend(passage(strandList(strands))),
     wobbling: passage(wobbleList(wobbling)),
     proposals: passage(proposals({ rungs, steps, said: null })),
@@ -34,12 +38,12 @@ export function digestPageWords(
 
 /** With the page to print. */
 export function digestPrinted(): Text {
-  return lines('The week on one page. Names of children are on it: print it for yourself.');
+  return lines(say('digest-page-sent'));
 }
 
 /** On paper the proposals beside it say what secure means. */
 function withoutLegend({ title, lines: rows }: Passage): Passage {
-  return { title, lines: rows.filter((row) => row !== SECURE_MEANS) };
+  return { title, lines: rows.filter((row) => row !== secureMeans()) };
 }
 
 function passage(text: Text): Passage {

@@ -1,13 +1,13 @@
-import {
-  ENOUGH_ASKED,
-  type StrandChange,
-  type StrandSummary,
-  strandTitle,
-} from '../../drills/index.ts';
+import { ENOUGH_ASKED, type StrandChange, type StrandSummary } from '../../drills/index.ts';
+import { say } from '../language/index.ts';
+import { clauses } from './clauses.ts';
+import { strandName } from './part-title.ts';
 import { bold, lines, type Text } from './words.ts';
 
 /** What the word secure stands for; said wherever it is used. */
-export const SECURE_MEANS = `Secure: we expect 9 in 10 right, going by ${ENOUGH_ASKED} answers or more.`;
+export function secureMeans(): string {
+  return say('digest-strands-secure-means', { answers: ENOUGH_ASKED });
+}
 
 /** With the legend the screen has nine lines; more strands than this leave it out. */
 const STRANDS_WITH_LEGEND = 6;
@@ -21,17 +21,13 @@ const STRANDS_WITH_LEGEND = 6;
  */
 export function changeWords(change: StrandChange): string {
   switch (change.kind) {
-    case 'new':
-      return 'new this week';
-    case 'new_step':
-      return 'new step';
-    case 'same':
-      return 'about as last week';
     case 'up':
     case 'down': {
       const { right, asked } = change.before;
-      return `${change.kind} from ${Math.round((100 * right) / asked)} %`;
+      return say(`digest-strands-${change.kind}`, { percent: Math.round((100 * right) / asked) });
     }
+    default:
+      return say(`digest-strands-${change.kind}`);
   }
 }
 
@@ -39,48 +35,51 @@ export function changeWords(change: StrandChange): string {
 export function strandsLine(strands: readonly StrandSummary[]): string | null {
   if (strands.length === 0) return null;
   if (strands.length > 1 && strands.every(({ change }) => change.kind === 'new')) {
-    return `Right of asked: ${strands.map(tallyWords).join('; ')}. All new this week.`;
+    return say('digest-strands-line-all-new', { tallies: clauses(strands.map(tallyWords)) });
   }
   const told = strands.map((each) =>
     each.change.kind === 'same'
       ? tallyWords(each)
-      : `${tallyWords(each)} (${changeWords(each.change)})`,
+      : say('digest-strands-changed', {
+          tally: tallyWords(each),
+          change: changeWords(each.change),
+        }),
   );
   const same = strands.filter(({ change }) => change.kind === 'same').length;
-  const rest = same === strands.length ? ' All' : ' The others';
-  const as = same > 0 ? `${rest} about as last week.` : '';
-  return `Right of asked: ${told.join('; ')}.${as}`;
+  const tallies = clauses(told);
+  if (same === 0) return say('digest-strands-line', { tallies });
+  const who = same === strands.length ? 'all' : 'others';
+  return say(`digest-strands-line-${who}-same`, { tallies });
 }
 
 /** The strands one by one: tally, change, how many children are secure, and how many moved against their own past. */
 export function strandList(strands: readonly StrandSummary[]): Text {
   return lines(
-    bold('By strand, right of asked'),
+    bold(say('digest-strands-title')),
     ...strands.map(strandRow),
-    strands.length === 0 ? 'Nobody has practised in these days. Nothing can be said.' : null,
+    strands.length === 0 ? say('digest-strands-nothing') : null,
     ...(strands.length > 0 && strands.length <= STRANDS_WITH_LEGEND
-      ? [legendOf(strands), SECURE_MEANS]
+      ? [legendOf(strands), secureMeans()]
       : []),
   );
 }
 
 function legendOf(strands: readonly StrandSummary[]): string {
   const moved = strands.some(({ rose, slipped }) => rose + slipped > 0);
-  const own = moved ? ' Rose and slipped: beside a child’s own four weeks.' : '';
-  return `Last week: the same children on the same steps.${own}`;
+  return moved ? say('digest-strands-legend-own') : say('digest-strands-legend');
 }
 
 function strandRow(strand: StrandSummary): string {
   const { children, secure, notYet, rose, slipped, change } = strand;
-  return [
-    `${tallyWords(strand)}, ${changeWords(change)}`,
-    ...(children > 0 ? [`${secure} of ${children} secure`] : []),
-    ...(notYet > 0 ? [`${notYet} not yet`] : []),
-    ...(rose > 0 ? [`${rose} rose`] : []),
-    ...(slipped > 0 ? [`${slipped} slipped`] : []),
-  ].join('; ');
+  return clauses([
+    say('digest-strands-row', { tally: tallyWords(strand), change: changeWords(change) }),
+    ...(children > 0 ? [say('digest-strands-secure', { secure, children })] : []),
+    ...(notYet > 0 ? [say('digest-strands-not-yet', { count: notYet })] : []),
+    ...(rose > 0 ? [say('digest-strands-rose', { count: rose })] : []),
+    ...(slipped > 0 ? [say('digest-strands-slipped', { count: slipped })] : []),
+  ]);
 }
 
 function tallyWords({ strand, right, asked }: StrandSummary): string {
-  return `${strandTitle(strand)} ${right} of ${asked}`;
+  return say('digest-strands-tally', { strand: strandName(strand), right, asked });
 }

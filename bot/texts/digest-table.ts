@@ -1,40 +1,40 @@
-import {
-  type EveningStatus,
-  type Growth,
-  type SchoolDay,
-  type Strand,
-  strandTitle,
-} from '../../drills/index.ts';
-import { count, shortDate } from './words.ts';
+import type { EveningStatus, Growth, SchoolDay, Strand } from '../../drills/index.ts';
+import { say } from '../language/index.ts';
+import { strandName } from './part-title.ts';
+import { shortDate } from './words.ts';
 
 /** The table's headings, in the order of its columns. */
 export function tableHeader(days: readonly SchoolDay[], strands: readonly Strand[]): string[] {
-  const titles = strands.map(strandTitle);
+  const titles = strands.map(strandName);
   return [
-    'number',
-    'nickname',
+    say('digest-table-number'),
+    say('digest-table-nickname'),
     ...days.map(shortDate),
-    'days practised',
-    ...titles.flatMap((title) => [`${title} right`, `${title} asked`]),
-    'pages',
-    ...titles.map((title) => `${title} over four weeks`),
+    say('digest-table-days-practised'),
+    ...titles.flatMap((strand) => [
+      say('digest-table-right', { strand }),
+      say('digest-table-asked', { strand }),
+    ]),
+    say('digest-table-pages'),
+    ...titles.map((strand) => say('digest-table-over-weeks', { strand })),
   ];
 }
 
 /** What a day's cell in the table says. */
 export const DAY_WORDS: Readonly<Record<EveningStatus | 'none', string>> = {
-  practised: 'practised',
-  not_today: 'not today',
-  silent: 'no answer',
-  unsent: 'not delivered',
+  get practised() {
+    return say('digest-table-practised');
+  },
+  get not_today() {
+    return say('digest-table-not_today');
+  },
+  get silent() {
+    return say('digest-table-silent');
+  },
+  get unsent() {
+    return say('digest-table-unsent');
+  },
   none: '',
-};
-
-const TREND_WORDS: Readonly<Record<Growth['trend'], string>> = {
-  rising: 'rising',
-  steady: 'steady',
-  falling: 'falling',
-  too_little: 'too little to tell',
 };
 
 /**
@@ -45,5 +45,6 @@ const TREND_WORDS: Readonly<Record<Growth['trend'], string>> = {
  */
 export function growthWords(growth: Growth | undefined): string {
   if (!growth) return '';
-  return `${TREND_WORDS[growth.trend]} (${count(growth.evenings, 'evening', 'evenings')})`;
+  const { trend, evenings } = growth;
+  return say('digest-table-growth', { trend: say(`digest-table-${trend}`), evenings });
 }

@@ -1,12 +1,18 @@
-import { type RungSummary, rungById, type WeekSummary, type Wobble } from '../../drills/index.ts';
+import type { RungSummary, WeekSummary, Wobble } from '../../drills/index.ts';
+import { say } from '../language/index.ts';
+import { capital } from './capital.ts';
+import { clauses } from './clauses.ts';
 import { callsLine, stoppedLine } from './digest-calls.ts';
 import { strandsLine } from './digest-strands.ts';
 import { factInWords } from './facts.ts';
-import { bold, count, dayRange, lines, listOf, name, type Text } from './words.ts';
+import { slowerLine } from './fewer.ts';
+import { rungTitle } from './part-title.ts';
+import { bold, dayRange, lines, listOf, name, type Text } from './words.ts';
 
 /** The sentence under every digest: what a score is not. */
-export const DIGEST_CAUTION =
-  'Marks are the helpers’ word. A missing evening is missing, not a nought. A score is not a diagnosis.';
+export function digestCaution(): string {
+  return say('digest-caution');
+}
 
 /** As many facts as a glance takes in; the others are behind a button. */
 const FIRST_WOBBLES = 3;
@@ -15,84 +21,103 @@ const FIRST_STEPS = 2;
 
 /** A class's week in words, nine lines at most; the answer comes first and everything else stands behind buttons. */
 export function digest(title: string, summary: WeekSummary): Text {
-  const { rungs, strands, wobbling, calls, pages } = summary;
+  const { rungs, strands, wobbling, pages } = summary;
   return lines(
-    bold(`${name(title)}: ${headline(summary)}.`),
+    bold(say('digest-first-line', { title: name(title), headline: headline(summary) })),
     evenings(summary),
     strandsLine(strands),
-    wobbling.length > 0 ? `Wobbling: ${wobbles(wobbling)}.` : null,
+    wobbling.length > 0 ? say('digest-wobbling', { facts: wobbles(wobbling) }) : null,
     split(rungs),
-    callsLine(calls),
-    stoppedLine(calls),
+    ...familyLines(summary),
     // Nought pages may as well mean that nobody was asked: missing is not a nought.
-    pages > 0 ? `Workbook: ${count(pages, 'page', 'pages')} done.` : null,
-    DIGEST_CAUTION,
+    pages > 0 ? say('digest-workbook', { count: pages }) : null,
+    digestCaution(),
   );
 }
 
-function headline(summary: WeekSummary): string {
+/** Two lines about families at most; all of it stands behind a button. */
+function familyLines({ calls, slower }: WeekSummary): string[] {
+  return [callsLine(calls), stoppedLine(calls), slowerLine(slower)]
+    .filter((line) => line !== null)
+    .slice(0, 2);
+}
+
+/** What matters most: who practised, what is ready to move up, how many families to call. */
+export function headline(summary: WeekSummary): string {
   const { rungs, calls } = summary;
   const ready = rungs.filter(({ proposal }) => proposal.kind === 'move_up');
-  return [
+  return clauses([
     whoPractised(summary),
-    ...(ready.length > 0 ? [`ready to move up: ${titles(ready, FIRST_STEPS)}`] : []),
-    ...(rungs.length > 0 && ready.length === 0 ? ['nothing to move up yet'] : []),
-    ...(calls.length > 0 ? [`families to call: ${calls.length}`] : []),
-  ].join('; ');
+    ...(ready.length > 0 ? [say('digest-ready', { steps: titles(ready, FIRST_STEPS) })] : []),
+    ...(rungs.length > 0 && ready.length === 0 ? [say('digest-none-ready')] : []),
+    ...(calls.length > 0 ? [say('digest-to-call', { count: calls.length })] : []),
+  ]);
 }
 
 function whoPractised({ days, joined, left, practisedThree }: WeekSummary): string {
-  if (days.length === 0) return 'no evenings to tell of';
-  if (joined === 0) return left > 0 ? 'every helper has left' : 'no family has joined yet';
-  const enough = days.length === 1 ? 'the one day' : days.length === 2 ? 'both days' : null;
-  return `${practisedThree} of ${joined} practised on ${enough ?? 'three days or more'}`;
+  if (days.length === 0) return say('digest-no-evenings');
+  if (joined === 0) return left > 0 ? say('digest-all-left') : say('digest-none-joined');
+  const enough = days.length === 1 ? 'one' : days.length === 2 ? 'both' : 'three';
+  return say(`digest-practised-${enough}`, { practised: practisedThree, joined });
 }
 
-/** Which days, and how their evenings ended; what was not planned is not counted. */
-function evenings({ days, children }: WeekSummary): string {
-  const [first, last] = [days.at(0), days.at(-1)];
-  if (!first || !last) return 'No school days in these seven days.';
+function evenings(summary: WeekSummary): string {
+  const [first, last] = [summary.days.at(0), summary.days.at(-1)];
+  if (!first || !last) return say('digest-no-days');
+  return say('digest-evenings', {
+    days: capital(dayRange(first, last)),
+    ended: howEnded(summary),
+  });
+}
+
+/** How the evenings of some days ended; what was not planned is not counted. */
+export function howEnded({ children }: WeekSummary): string {
   const all = children.flatMap((child) => child.days);
   const of = (status: (typeof all)[number]) => all.filter((each) => each === status).length;
-  const said = [
-    `${count(of('practised'), 'evening', 'evenings')} practised`,
-    ...(of('not_today') > 0 ? [`${of('not_today')} put off`] : []),
-    ...(of('silent') > 0 ? [`${of('silent')} without an answer`] : []),
-    ...(of('unsent') > 0 ? [`${of('unsent')} not delivered`] : []),
-  ];
-  return `${dayRange(first, last)}: ${said.join(', ')}.`;
+  const [put, silent, unsent] = [of('not_today'), of('silent'), of('unsent')];
+  return [
+    say('digest-practised', { count: of('practised') }),
+    ...(put > 0 ? [say('digest-put-off', { count: put })] : []),
+    ...(silent > 0 ? [say('digest-unanswered', { count: silent })] : []),
+    ...(unsent > 0 ? [say('digest-undelivered', { count: unsent })] : []),
+  ].join(', ');
 }
 
 function split(rungs: readonly RungSummary[]): string | null {
   const found = rungs.filter(({ proposal }) => proposal.kind === 'split');
-  return found.length === 0 ? null : `Worth splitting: ${titles(found, found.length)}.`;
+  return found.length === 0
+    ? null
+    : say('digest-splitting', { steps: titles(found, found.length) });
 }
 
 /** Titles hold commas, so semicolons stand between them. */
 function titles(rungs: readonly RungSummary[], most: number): string {
-  const shown = rungs.slice(0, most).map(({ rung }) => rungById(rung)?.title ?? rung);
-  const more = rungs.length - shown.length;
-  return `${shown.join('; ')}${more > 0 ? ` and ${more} more` : ''}`;
+  const shown = clauses(rungs.slice(0, most).map(({ rung }) => rungTitle(rung)));
+  const more = rungs.length - most;
+  return more > 0 ? say('digest-steps-and-more', { shown, more }) : shown;
 }
 
 function wobbles(wobbling: readonly Wobble[]): string {
-  const shown = wobbling.slice(0, FIRST_WOBBLES).map(({ facts }) => listOf(facts.map(factInWords)));
-  const more = wobbling.length - shown.length;
-  return `${shown.join('; ')}${more > 0 ? `; and ${more} more` : ''}`;
+  const shown = wobbling
+    .slice(0, FIRST_WOBBLES)
+    .map(({ facts }) => listOf(facts.map((fact) => factInWords(fact))));
+  return clauses(shown, wobbling.length - shown.length);
 }
 
 /** What the class is least sure of, and how many children it is about. */
 export function wobbleList(wobbling: readonly Wobble[]): Text {
   return lines(
-    bold('Facts to look at'),
+    bold(say('digest-facts-title')),
     ...wobbling.map(wobbleLine),
-    wobbling.length > 0
-      ? 'Missed by two children or more, or by one on two days.'
-      : 'None that was missed by two children, or by one on two days.',
+    wobbling.length > 0 ? say('digest-facts-rule') : say('digest-facts-none'),
   );
 }
 
 function wobbleLine({ facts, missed, asked, children }: Wobble): string {
-  const who = children === 1 ? 'one child' : `${children} children`;
-  return `${listOf(facts.map(factInWords))}: missed ${missed} of ${asked}, by ${who}`;
+  return say('digest-fact', {
+    facts: listOf(facts.map((fact) => factInWords(fact))),
+    missed,
+    asked,
+    children,
+  });
 }

@@ -6,52 +6,64 @@ import {
   compareWithBest,
   type DrillPart,
   estimateMinutes,
+  type Language,
   questionOf,
   runNumbers,
 } from '../../drills/index.ts';
+import { say } from '../language/index.ts';
 import { adjustedLine } from './adjusted.ts';
 import { pagesOf } from './books.ts';
+import { BUTTONS } from './buttons.ts';
 import { pagesLines } from './pages-done.ts';
 import { partInList, partTitle } from './part-title.ts';
-import { bold, count, dayName, lines, listOf, name, type Text } from './words.ts';
+import { shorten } from './quote.ts';
+import { bold, dayName, lines, listOf, name, type Text } from './words.ts';
+
+/** Code points from which on a nickname is cut, and the characters it is cut to. */
+const LONG_NICKNAME = 64;
+const SHORT_NICKNAME = 8;
 
 /** `Wren · Tuesday`, the first line of every evening screen. */
 export function heading(view: EveningView): Text {
-  return bold(`${name(view.nickname)} · ${dayName(view.day)}`);
+  const { nickname, day } = view;
+  // Characters of many code points, as whole families of emoji, would not leave room for the rest of a caption.
+  const child =
+    [...nickname].length > LONG_NICKNAME ? shorten(nickname, SHORT_NICKNAME) : name(nickname);
+  return bold(say('evening-heading', { child, day: dayName(day) }));
 }
 
 /** The evening's message as it arrives. */
 export function offer(view: EveningView): Text {
   const titles = [...new Set(view.drill.parts.map(partInList))];
-  const minutes = estimateMinutes({
+  const count = estimateMinutes({
     parts: view.drill.parts.map((part) => ({ ...part, cards: askedOf(part) })),
   });
   return lines(
     heading(view),
-    `About ${count(minutes, 'minute', 'minutes')}: ${listOf(titles)}.`,
-    view.book ? `Then ${pagesOf(view.book.title, view.book)}.` : null,
+    say('evening-offer', { minutes: say('words-minutes', { count }), parts: listOf(titles) }),
+    view.book ? say('evening-then-pages', { pages: pagesOf(view.book.title, view.book) }) : null,
     adjustedLine(view.drill.adjusted, name(view.nickname)),
   );
 }
 
 /** The one nudge. */
 export function nudge(view: EveningView): Text {
-  return lines(offer(view), 'Still time for a few minutes tonight, if it suits.');
+  return lines(offer(view), say('evening-nudge'));
 }
 
 /** The reminder a family asked for. */
 export function reminder(view: EveningView): Text {
-  return lines(offer(view), 'You asked for a reminder. Ready when you are.');
+  return lines(offer(view), say('evening-reminder'));
 }
 
 /** After "Later". */
 export function laterAt(view: EveningView, time: string): Text {
-  return lines(offer(view), `You asked for one reminder, at ${time}.`);
+  return lines(offer(view), say('evening-later-at', { time }));
 }
 
 /** After "Not today". */
 export function notToday(view: EveningView): Text {
-  return lines(heading(view), 'Not today. That is fine.');
+  return lines(heading(view), say('evening-not-today'));
 }
 
 /** What to do with a part's picture. */
@@ -61,49 +73,66 @@ export function partTask(view: EveningView, index: number): Text {
   return lines(
     heading(view),
     last,
-    bold(`Part ${index + 1} of ${view.drill.parts.length}: ${part ? partTitle(part) : ''}`),
+    bold(
+      say('evening-part', {
+        part: index + 1,
+        of: view.drill.parts.length,
+        title: part ? partTitle(part) : '',
+      }),
+    ),
     part ? task(part, view.drill.adjusted?.untimed === true) : null,
   );
 }
 
 function task(part: DrillPart, untimed: boolean): string {
   if (part.kind === 'run') {
-    return `Count aloud together: start at ${part.start}, ${count(part.length, 'number', 'numbers')} in all. Stop at the first slip.`;
+    return say('evening-count', { start: part.start, length: part.length });
   }
-  const pace = untimed ? 'as long as it takes.' : `about ${part.seconds} seconds a card. No rush.`;
-  return part.strand === 'words'
-    ? `Read each word aloud and show or write the number, ${pace}`
-    : `Say each answer aloud, ${pace}`;
+  const { strand, seconds } = part;
+  if (strand === 'words') {
+    return untimed ? say('evening-read-untimed') : say('evening-read', { seconds });
+  }
+  return untimed ? say('evening-say-untimed') : say('evening-say', { seconds });
 }
 
-/** The cards as words, for a phone that shows no picture. */
-export function partInWords(part: DrillPart): string {
+/** The cards as words, for a phone that shows no picture. `language` is the class's: cards are worded in it. */
+export function partInWords(part: DrillPart, language: Language = 'en'): string {
   if (part.kind === 'run') {
-    const [first, second] = runNumbers(part);
-    return `Start at ${first}: ${first}, ${second}, and so on. ${count(part.length, 'number', 'numbers')} in all.`;
+    const [first = part.start, second = part.start] = runNumbers(part);
+    return say('evening-run-in-words', { first, second, length: part.length });
   }
-  return part.cards.map((fact, index) => `${index + 1}. ${questionOf(fact)}`).join('\n');
+  return part.cards.map((fact, index) => `${index + 1}. ${questionOf(fact, language)}`).join('\n');
 }
 
 /** While a part is being marked. */
 export function marking(view: EveningView, index: number): Text {
   const part = view.drill.parts[index];
-  const missed = view.marking?.missed.length ?? 0;
+  const asked = part ? askedOf(part) : 0;
+  const right = asked - (view.marking?.missed.length ?? 0);
   return lines(
     heading(view),
     bold(part ? partTitle(part) : ''),
     part?.kind === 'run'
-      ? 'Tap the last number that was right.'
-      : `Tap the cards that were missed (✗), then Done. Now: ${(part ? askedOf(part) : 0) - missed} of ${part ? askedOf(part) : 0}.`,
+      ? say('evening-tap-last')
+      : say('evening-tap-missed', { done: BUTTONS.done, right, asked }),
   );
 }
 
-/** A card's button while marking: its number, question and answer, and a cross once it is tapped as missed. */
-export function cardLabel(part: DrillPart, card: number, missed: boolean): string {
+/**
+ * A card's button while marking: its number, question and answer, and a cross once it is tapped as missed. `language` is the
+ * class's.
+ */
+export function cardLabel(
+  part: DrillPart,
+  card: number,
+  missed: boolean,
+  language: Language = 'en',
+): string {
   const fact = part.kind === 'facts' ? part.cards[card] : undefined;
   if (!fact) return '';
   const isClock = fact.startsWith('clock:');
-  const text = isClock ? answerOf(fact) : solved(questionOf(fact), answerOf(fact));
+  const answer = answerOf(fact, language);
+  const text = isClock ? answer : solved(questionOf(fact, language), answer);
   return `${missed ? '✗ ' : ''}${card + 1}. ${text}`;
 }
 
@@ -123,7 +152,7 @@ export function askPages(view: EveningView): Text {
   return lines(
     heading(view),
     partResultLine(view, view.drill.parts.length - 1),
-    view.book ? `${pagesOf(view.book.title, view.book)}. How many pages were done?` : null,
+    view.book ? say('evening-ask-pages', { pages: pagesOf(view.book.title, view.book) }) : null,
   );
 }
 
@@ -133,7 +162,7 @@ export function result(view: EveningView): Text {
     heading(view),
     ...view.drill.parts.map((_, index) => partResultLine(view, index)),
     ...pagesLines(view),
-    'Thank you. That was practice well spent.',
+    say('evening-thanks'),
   );
 }
 
@@ -141,7 +170,7 @@ export function result(view: EveningView): Text {
 export function elsewhere(view: EveningView, finished: boolean): Text {
   return lines(
     heading(view),
-    finished ? 'Practised with another helper.' : 'Another helper is marking this just now.',
+    say(finished ? 'evening-elsewhere-done' : 'evening-elsewhere-now'),
     ...view.drill.parts.map((_, index) => partResultLine(view, index)),
     ...(finished ? pagesLines(view) : []),
   );
@@ -152,7 +181,7 @@ export function closed(view: EveningView): Text {
   return lines(
     heading(view),
     ...view.drill.parts.map((_, index) => partResultLine(view, index)),
-    'This day is over and its drill is closed. Send /today for today’s.',
+    say('evening-closed'),
   );
 }
 
@@ -161,11 +190,19 @@ export function partResultLine(view: EveningView, index: number): string | null 
   const part = view.drill.parts[index];
   const scored = view.results[index];
   if (!part || !scored) return null;
-  return `${partTitle(part)}: ${scored.right} of ${scored.asked}, ${comparison(scored)}`;
+  const { right, asked } = scored;
+  return say('evening-part-result', {
+    part: partTitle(part),
+    right,
+    asked,
+    compared: comparison(scored),
+  });
 }
 
 /** The sentence under every result's picture. */
-export const OWN_EVENINGS_ONLY = 'Compared with this child’s own evenings only.';
+export function ownEveningsOnly(): string {
+  return say('evening-own-only');
+}
 
 /** A score against the child's own best, the only comparison there is. */
 export function comparison(scored: PartResult): string {
@@ -175,25 +212,22 @@ export function comparison(scored: PartResult): string {
 function inWords(compared: Comparison): string {
   switch (compared.kind) {
     case 'first':
-      return 'first time at this';
+      return say('evening-first-time');
     case 'better':
-      return `${compared.by} more than the best so far`;
+      return say('evening-better', { by: compared.by });
     case 'same':
-      return 'same as the best so far';
+      return say('evening-same');
     case 'below':
-      return `best so far ${compared.best}`;
+      return say('evening-below', { best: compared.best });
   }
 }
 
 /** Before a mark is changed. */
 export function askWhatToFix(view: EveningView): Text {
-  return lines(
-    heading(view),
-    'What would you like to change? The earlier marks are kept beside it.',
-  );
+  return lines(heading(view), say('evening-what-to-change'));
 }
 
 /** What the other messages in the same chat say once one of them, the older or the newer, is in use. */
 export function continuedElsewhere(view: EveningView): Text {
-  return lines(heading(view), 'Goes on in the other message about this evening.');
+  return lines(heading(view), say('evening-other-message'));
 }

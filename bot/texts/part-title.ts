@@ -1,4 +1,5 @@
-import { type RungId, rungById, rungsInPart, strandTitle } from '../../drills/index.ts';
+import { type RungId, rungById, rungsInPart, type Strand } from '../../drills/index.ts';
+import { type MessageKey, say } from '../language/index.ts';
 import { listOf } from './words.ts';
 
 /** What a title is made from: a part of a plan or of a drill. */
@@ -7,9 +8,43 @@ interface Titled {
   readonly also?: readonly RungId[];
 }
 
-/** A rung in plain words. */
+/** The messages that name a rung. */
+type RungKey = Extract<MessageKey, `rungs-${string}`>;
+
+/**
+ * A rung in plain words; its id where this release does not know it.
+ *
+ * @example
+ * rungTitle('bonds.to10'); // 'adding within 10'
+ */
 export function rungTitle(rung: RungId): string {
-  return rungById(rung)?.title ?? rung;
+  const key = `rungs-${rung.replaceAll('.', '-')}`;
+  return isRungKey(key, rung) ? say(key) : rung;
+}
+
+/** tests/language proves that every rung has its message in every language. */
+function isRungKey(_key: string, rung: RungId): _key is RungKey {
+  return rungById(rung) !== null;
+}
+
+/**
+ * A strand in plain words.
+ *
+ * @example
+ * strandName('bonds'); // 'number bonds'
+ */
+export function strandName(strand: Strand): string {
+  return say(`strands-${strand}`);
+}
+
+/**
+ * A strand over a narrow column.
+ *
+ * @example
+ * strandColumn('times'); // 'times tables'
+ */
+export function strandColumn(strand: Strand): string {
+  return say(`strands-short-${strand}`);
 }
 
 /**
@@ -20,7 +55,7 @@ export function rungTitle(rung: RungId): string {
  */
 export function partTitle(part: Titled): string {
   const titles = rungsInPart(part).map(rungTitle);
-  return titles.length > 1 ? `mixed: ${listOf(titles)}` : titles.join('');
+  return titles.length > 1 ? say('part-title-mixed', { parts: listOf(titles) }) : titles.join('');
 }
 
 /**
@@ -31,7 +66,8 @@ export function partTitle(part: Titled): string {
  */
 export function partInList(part: Titled): string {
   const [first = '', ...others] = rungsInPart(part).map(rungTitle);
-  return others.length > 0 ? `${first} mixed with ${listOf(others)}` : first;
+  if (others.length === 0) return first;
+  return say('part-title-mixed-with', { first, others: listOf(others) });
 }
 
 /**
@@ -45,6 +81,9 @@ export function shortPartTitle(part: Titled): string {
   const rungs = rungsInPart(part);
   if (rungs.length < 2) return partTitle(part);
   const strands = rungs.flatMap((id) => rungById(id)?.strand ?? []);
-  const titles = [...new Set(strands)].map(strandTitle);
-  return `mixed: ${listOf(titles)}${titles.length === 1 ? `, ${rungs.length} steps` : ''}`;
+  const titles = [...new Set(strands)].map(strandName);
+  const [strand, ...others] = titles;
+  return strand !== undefined && others.length === 0
+    ? say('part-title-mixed-steps', { strand, count: rungs.length })
+    : say('part-title-mixed', { parts: listOf(titles) });
 }

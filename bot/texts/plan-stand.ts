@@ -1,8 +1,9 @@
 import type { PlanSource, SchoolClass } from '../../db/index.ts';
 import { estimateMinutes, PLAN_LIMITS, type WeekPlan } from '../../drills/index.ts';
+import { say } from '../language/index.ts';
 import { partLines } from './plan.ts';
 import { shorten } from './quote.ts';
-import { bold, count, lines, name, type Text } from './words.ts';
+import { bold, lines, name, type Text } from './words.ts';
 
 /** What the plan's screen says besides its parts. */
 export interface PlanStand {
@@ -18,40 +19,35 @@ export interface PlanStand {
 /** The week plan, or the changes to it. */
 export function planScreen(schoolClass: SchoolClass, plan: WeekPlan, stand: PlanStand): Text {
   const isFull = plan.parts.length >= PLAN_LIMITS.parts.max;
-  const full = `${PLAN_LIMITS.parts.max} parts are the most: remove one to add another.`;
-  const state = [planState(stand), isFull ? full : ''].filter((words) => words !== '').join(' ');
+  const full = isFull ? say('plan-stand-full', { max: PLAN_LIMITS.parts.max }) : '';
+  const state = [planState(stand), full].filter((words) => words !== '').join(' ');
   return lines(
-    bold(`${name(schoolClass.title)}: week plan`),
+    bold(say('plan-stand-title', { class: name(schoolClass.title) })),
     ...partLines(plan),
-    plan.parts.length === 0
-      ? 'Nothing yet. Add a part.'
-      : `About ${count(estimateMinutes(plan), 'minute', 'minutes')} an evening${pagesOf(stand)}.`,
+    plan.parts.length === 0 ? say('plan-stand-nothing') : eveningOf(plan, stand),
     stand.draft ? bold(state) : state || null,
   );
 }
 
 const BOOK_TITLE_LENGTH = 24;
 
-function pagesOf({ book }: PlanStand): string {
-  if (!book) return '';
-  const pages = count(book.pagesADay, 'page', 'pages');
-  return `, then ${pages} of ${shorten(book.title, BOOK_TITLE_LENGTH)}`;
+function eveningOf(plan: WeekPlan, { book }: PlanStand): string {
+  const minutes = say('words-minutes', { count: estimateMinutes(plan) });
+  if (!book) return say('plan-stand-evening', { minutes });
+  const title = shorten(book.title, BOOK_TITLE_LENGTH);
+  return say('plan-stand-evening-pages', { minutes, pages: book.pagesADay, book: title });
 }
 
-const DRAFT_FROM = {
-  teacher: 'Changed, not in use yet.',
-  proposal: 'As the digest proposes, not in use yet.',
-  scheme: 'As in the term, not in use yet.',
-} as const;
-
 function planState({ draft, active, term }: PlanStand): string {
-  if (draft) return DRAFT_FROM[draft];
+  if (draft) return say(`plan-stand-draft-${draft}`);
   if (!active) return '';
-  if (!term) return active === 'proposal' ? 'In use, as the digest proposed.' : 'In use.';
+  if (!term) {
+    return active === 'proposal' ? say('plan-stand-proposed') : say('plan-stand-in-use');
+  }
   const { week, of } = term;
-  if (week !== null && week > of) return 'In use. The term is over; its last plan stays.';
-  if (active === 'scheme') return `In use, from the term${week ? `: week ${week} of ${of}` : ''}.`;
-  return week === null
-    ? 'In use until the term begins.'
-    : `In use this week instead of the term’s week ${week} of ${of}.`;
+  if (week !== null && week > of) return say('plan-stand-term-over');
+  if (active === 'scheme') {
+    return week ? say('plan-stand-term-week', { week, of }) : say('plan-stand-term');
+  }
+  return week === null ? say('plan-stand-until-term') : say('plan-stand-instead', { week, of });
 }

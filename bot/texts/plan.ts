@@ -9,36 +9,33 @@ import {
   type Statement,
   type WeekPlan,
 } from '../../drills/index.ts';
+import { say } from '../language/index.ts';
 import { partTitle, rungTitle } from './part-title.ts';
 import { wholeStepLabel } from './steps.ts';
-import { bold, count, lines, listOf, type Text } from './words.ts';
-
-/** How sure we are of a statement. */
-const DOUBT = {
-  found: [],
-  secondary: ['read in a summary only'],
-  memory: ['from memory, please check'],
-} as const;
+import { bold, lines, listOf, type Text } from './words.ts';
 
 /** Sources a phone shows at a glance. */
 const SOURCES_SHOWN = 4;
 
 /** One line of a plan: `adding within 10: 10 cards, 3 s each`. */
 export function planLine(part: PlanPart): string {
-  return `${partTitle(part)}: ${size(part)}`;
+  return say('plan-line', { part: partTitle(part), size: size(part) });
 }
 
 /** A part on a button, short enough for a phone; its size stands in the text above: `1. count in tens to 100`. */
 export function partLabel({ rung, also = [] }: PlanPart, index: number): string {
   const known = rungById(rung);
-  const label = known ? wholeStepLabel(known) : rungTitle(rung);
-  return `${index + 1}. ${label}${also.length > 0 ? ` and ${also.length} more` : ''}`;
+  const step = known ? wholeStepLabel(known) : rungTitle(rung);
+  const label = also.length > 0 ? say('plan-and-more', { step, count: also.length }) : step;
+  return `${index + 1}. ${label}`;
 }
 
 function size({ rung, cards, seconds }: PlanPart): string {
   const isRun = rungById(rung)?.kind === 'run';
-  const amount = isRun ? count(cards, 'number', 'numbers') : count(cards, 'card', 'cards');
-  return `${amount}, ${seconds} s each`;
+  const amount = isRun
+    ? say('plan-numbers', { count: cards })
+    : say('plan-cards', { count: cards });
+  return say('plan-size', { amount, seconds });
 }
 
 /** The parts of a plan, a line each. */
@@ -59,7 +56,7 @@ export interface Basis {
 export function planPartScreen(part: PlanPart, rung: Rung, basis: Basis): Text {
   return lines(
     bold(planLine(part)),
-    `Usual size: ${size({ ...rung, rung: rung.id })}.`,
+    say('plan-usual-size', { size: size({ ...rung, rung: rung.id }) }),
     ...basisLines(basis, rung),
   );
 }
@@ -68,8 +65,8 @@ export function planPartScreen(part: PlanPart, rung: Rung, basis: Basis): Text {
 export function mixedPartScreen(part: PlanPart, bases: readonly MixedBasis[]): Text {
   return lines(
     bold(planLine(part)),
-    'Their cards come shuffled, about as many of each.',
-    ...bases.map(({ title, basis }) => `• ${title}${usualWords(basis)}`),
+    say('plan-shuffled'),
+    ...bases.map(({ title, basis }) => `• ${mixedStep(title, basis)}`),
   );
 }
 
@@ -79,81 +76,97 @@ export interface MixedBasis {
   readonly basis: Basis;
 }
 
-function usualWords({ grade, statement }: Basis): string {
-  if (grade === null) return '';
-  return statement ? `, usual in ${grade}` : `, not marked usual in ${grade}`;
+function mixedStep(step: string, { grade, statement }: Basis): string {
+  if (grade === null) return step;
+  return statement
+    ? say('plan-step-usual', { step, grade })
+    : say('plan-step-not-usual', { step, grade });
 }
 
 /** A step that another part of the plan has already; `part` counts from 0. */
 export function alreadyInPlan(part: number): string {
-  return `Part ${part + 1} practises that already. Choose something else.`;
+  return say('plan-already-there', { part: part + 1 });
 }
 
 /** Parts that would be too many once a mixed one is taken apart. */
 export function noRoomApart(parts: number): string {
   const { max } = PLAN_LIMITS.parts;
-  return `Apart that makes ${parts} parts, and ${max} are the most. Remove another part first.`;
+  return say('plan-no-room-apart', { parts, max });
 }
 
 /** Why a whole plan cannot be taken from somewhere. */
 export const NO_SOURCE_PLAN = {
-  last: 'No plan was in use last week.',
-  digest: 'The digest proposes no change of this plan yet.',
-  term: 'The term has no plan for the next evening.',
-  same: 'That is the plan in use already.',
-} as const;
+  get last() {
+    return say('plan-none-last');
+  },
+  get digest() {
+    return say('plan-none-digest');
+  },
+  get term() {
+    return say('plan-none-term');
+  },
+  get same() {
+    return say('plan-none-same');
+  },
+};
 
 function basisLines({ grade, statement, usualIn }: Basis, rung: Rung): string[] {
   if (grade === null) return sourceLines(rung);
   if (statement) {
-    const place = [statement.document, ...(statement.code ? [statement.code] : [])];
     return [
-      `${grade}: ${statement.text}.`,
-      `In our words; ${[...place, ...DOUBT[statement.status]].join(', ')}.`,
+      say('plan-statement', { grade, statement: statement.text }),
+      say('plan-source', { source: placeOf(statement) }),
     ];
   }
   const others = listOf(usualIn.map(({ label }) => label));
-  return [
-    `Not marked usual in ${grade}${others ? `, but in ${others}` : ''}.`,
-    ...sourceLines(rung),
-  ];
+  const usual = others
+    ? say('plan-usual-elsewhere', { grade, others })
+    : say('plan-not-usual', { grade });
+  return [usual, ...sourceLines(rung)];
+}
+
+/** Where a statement stands, as it was published, and how sure we are of it. */
+function placeOf({ document, code, status }: Statement): string {
+  const doubt = status === 'found' ? [] : [say(`plan-doubt-${status}`)];
+  return [document, ...(code ? [code] : []), ...doubt].join(', ');
 }
 
 function sourceLines({ sources }: Rung): string[] {
   const [first] = sources;
-  if (first === undefined || first === NO_SOURCE) return ['No published source: common practice.'];
+  if (first === undefined || first === NO_SOURCE) return [say('plan-no-source')];
   const others = sources.length - SOURCES_SHOWN;
   return [
-    'Asked for, in our words:',
+    say('plan-asked-for'),
     ...sources.slice(0, SOURCES_SHOWN).map((source) => `• ${source}`),
-    ...(others > 0 ? [`and ${count(others, 'other place', 'other places')}`] : []),
+    ...(others > 0 ? [say('plan-other-places', { count: others })] : []),
   ];
 }
 
 /** After the plan is put in use. */
 export function planInUse(): Text {
-  return lines('In use from the next evening. Drills already sent stay as they are.');
+  return lines(say('plan-put-in-use'));
 }
 
 /** Why a plan cannot be used. */
 export function planProblem(problem: PlanProblem): string {
-  const at = `Part ${problem.part + 1}`;
+  const { value, min, max } = problem;
+  const part = problem.part + 1;
   switch (problem.kind) {
     case 'empty':
-      return 'The plan needs at least one part. Add one first.';
+      return say('plan-problem-empty');
     case 'too_many_parts':
-      return `${problem.value} parts are too many: at most ${problem.max}. Remove one.`;
+      return say('plan-problem-parts', { value, max });
     case 'cards':
-      return `${at}: ${problem.value} cards; from ${problem.min} to ${problem.max} fit.`;
+      return say('plan-problem-cards', { part, value, min, max });
     case 'seconds':
-      return `${at}: ${problem.value} seconds; from ${problem.min} to ${problem.max} fit.`;
+      return say('plan-problem-seconds', { part, value, min, max });
     case 'same_rung_twice':
-      return `${at} practises the same as another part. Choose something else.`;
+      return say('plan-problem-twice', { part });
     case 'too_many_mixed':
-      return `${at} mixes ${problem.value} steps; at most ${problem.max} fit. Take one out.`;
+      return say('plan-problem-mixed', { part, value, max });
     case 'cannot_mix':
-      return `${at}: these steps ask for different things and cannot be shuffled. Keep them apart.`;
+      return say('plan-problem-unlike', { part });
     case 'unknown_rung':
-      return `${at} practises something this version does not know. Choose again.`;
+      return say('plan-problem-unknown', { part });
   }
 }

@@ -1,15 +1,10 @@
-import {
-  type Named,
-  type Proposal,
-  type RungId,
-  type RungSummary,
-  rungById,
-  type StepUp,
-  type Strand,
-  strandTitle,
-} from '../../drills/index.ts';
-import { SECURE_MEANS } from './digest-strands.ts';
-import { bold, count, lines, listOf, name, type Text } from './words.ts';
+import type { Named, Proposal, RungSummary, StepUp, Strand } from '../../drills/index.ts';
+import { say } from '../language/index.ts';
+import { BUTTONS } from './buttons.ts';
+import { clauses } from './clauses.ts';
+import { secureMeans } from './digest-strands.ts';
+import { rungTitle, strandName } from './part-title.ts';
+import { bold, lines, listOf, name, type Text } from './words.ts';
 
 const MOST_NAMES = 6;
 /** Lines of the whole screen. */
@@ -27,19 +22,22 @@ export interface ProposalsInput {
 
 /** The digest's proposals: what to move up and what that changes, what to split, what to stay on, and what cannot be told. */
 export function proposals({ rungs, steps, said, isOver = false }: ProposalsInput): Text {
-  if (isOver) return lines(bold(EARLIER_WEEK), 'Class now has those of today.');
+  if (isOver)
+    return lines(bold(earlierWeek()), say('proposals-today', { screen: BUTTONS.classNow }));
   const of = (kind: Proposal['kind']) => rungs.filter(({ proposal }) => proposal.kind === kind);
   const up = of('move_up').map((rung) => upLine(rung, steps));
-  const all = [...up, ...of('split').map(splitLine)];
+  const all = [...up, ...of('split').flatMap(splitLine)];
   const [stay, little] = [of('stay'), of('too_little')];
-  const above = [said === null ? null : bold(said), bold('Proposals: you decide')];
+  const above = [said === null ? null : bold(said), bold(say('proposals-title'))];
   const below = [
-    rungs.length === 0 ? 'Nobody has practised in these days: nothing to propose.' : null,
-    stay.length > 0 ? `Stay: ${stay.map(stayWords).join('; ')}.` : null,
+    rungs.length === 0 ? say('proposals-nobody') : null,
+    stay.length > 0 ? say('proposals-stay', { steps: clauses(stay.map(stayWords)) }) : null,
     little.length > 0
-      ? `Too few children practised to say: ${little.map(({ rung }) => titleOf(rung)).join('; ')}.`
+      ? say('proposals-too-little', {
+          steps: clauses(little.map(({ rung }) => rungTitle(rung))),
+        })
       : null,
-    rungs.length > little.length ? SECURE_MEANS : null,
+    rungs.length > little.length ? secureMeans() : null,
   ];
   const room = MOST_LINES - [...above, ...below].filter((line) => line !== null).length;
   return lines(...above, ...firstOf(all, room), ...below);
@@ -48,81 +46,76 @@ export function proposals({ rungs, steps, said, isOver = false }: ProposalsInput
 /** As many lines as there is room for; the last of them counts those left out. */
 function firstOf(all: readonly string[], room: number): readonly string[] {
   if (all.length <= room) return all;
-  return [...all.slice(0, room - 1), `and ${all.length - room + 1} more`];
+  return [...all.slice(0, room - 1), say('proposals-more', { count: all.length - room + 1 })];
 }
 
 function upLine(rung: RungSummary, steps: readonly StepUp[] | null): string {
-  const step = steps?.find(({ from }) => from === rung.rung);
-  return `${titleOf(rung.rung)}: ${change(rung, step, steps === null)} (${securely(rung)}).`;
+  const to = steps?.find(({ from }) => from === rung.rung)?.to;
+  const words = { step: rungTitle(rung.rung), why: securely(rung) };
+  if (to) return say('proposals-up', { ...words, next: rungTitle(to) });
+  if (rung.next === null) return say('proposals-top', words);
+  return steps === null
+    ? say('proposals-would-be', { ...words, next: rungTitle(rung.next) })
+    : say('proposals-not-in-plan', words);
 }
 
-function change(rung: RungSummary, step: StepUp | undefined, isWithoutPlan: boolean): string {
-  if (step) return `move up to ${titleOf(step.to)}`;
-  if (rung.next === null) return 'the top of its ladder, move up to another strand';
-  return isWithoutPlan
-    ? `next would be ${titleOf(rung.next)}`
-    : 'ready to move up, and not in the plan any more';
-}
-
-function splitLine(rung: RungSummary): string {
-  const { proposal } = rung;
-  const groups = proposal.kind === 'split' ? groupWords(rung, proposal) : '';
-  return `${titleOf(rung.rung)}: worth splitting (${securely(rung)}). ${groups}.`;
-}
-
-function groupWords(
-  { next }: RungSummary,
-  { smaller, group }: Extract<Proposal, { kind: 'split' }>,
-): string {
-  const who = named(group);
-  if (smaller === 'not_yet') return `${who} need more time`;
-  return next === null ? `${who} could leave it` : `${who} could go on to ${titleOf(next)}`;
+function splitLine(rung: RungSummary): string[] {
+  const { proposal, next } = rung;
+  if (proposal.kind !== 'split') return [];
+  const who = named(proposal.group);
+  const words = { step: rungTitle(rung.rung), why: securely(rung), who };
+  if (proposal.smaller === 'not_yet') return [say('proposals-split-time', words)];
+  if (next === null) return [say('proposals-split-leave', words)];
+  return [say('proposals-split-go-on', { ...words, next: rungTitle(next) })];
 }
 
 function stayWords(rung: RungSummary): string {
-  return `${titleOf(rung.rung)} (${securely(rung)})`;
+  return `${rungTitle(rung.rung)} (${securely(rung)})`;
 }
 
 /** `10 of 12 secure, 1 not yet, 1 with too few answers`; nobody is counted twice, and the others are in between. */
 function securely({ children, secure, notYet, tooFew }: RungSummary): string {
   return [
-    `${secure} of ${count(children, 'child', 'children')} secure`,
-    ...(notYet > 0 ? [`${notYet} not yet`] : []),
-    ...(tooFew > 0 ? [`${tooFew} with too few answers`] : []),
+    say('proposals-secure', { children, secure }),
+    ...(notYet > 0 ? [say('proposals-not-yet', { count: notYet })] : []),
+    ...(tooFew > 0 ? [say('proposals-too-few', { count: tooFew })] : []),
   ].join(', ');
 }
 
 /** A long list of names would not be read, nor fit into the message: the numbers of the class list are enough. */
 function named(group: readonly Named[]): string {
-  if (group.length > MOST_NAMES) return `numbers ${listOf(group.map(({ number }) => `${number}`))}`;
+  if (group.length > MOST_NAMES) {
+    return say('proposals-numbers', { numbers: listOf(group.map(({ number }) => `${number}`)) });
+  }
   return listOf(group.map(({ number, nickname }) => `${number}. ${name(nickname)}`));
-}
-
-function titleOf(rung: RungId): string {
-  return rungById(rung)?.title ?? rung;
 }
 
 /** The button that accepts one strand's step. */
 export function acceptButton(strand: Strand): string {
-  return `Accept: ${strandTitle(strand)}`;
+  return say('proposals-accept', { strand: strandName(strand) });
 }
 
 /** The button that accepts every step. */
 export function acceptAllButton(steps: number): string {
-  return `Accept all ${steps}`;
+  return say('proposals-accept-all', { count: steps });
 }
 
 /** After a step was accepted. */
 export function accepted(steps: readonly StepUp[]): string {
-  return `In use from the next evening: ${steps.map(({ to }) => titleOf(to)).join('; ')}.`;
+  return say('proposals-accepted', { steps: clauses(steps.map(({ to }) => rungTitle(to))) });
 }
 
 /** A button whose step is not the one that would be taken now. */
-export const MOVED_ON =
-  'The plan or the marks have changed since. Nothing was done: please look again.';
+export function movedOn(): string {
+  return say('proposals-moved-on');
+}
 
 /** A second tap on a step that was accepted. */
-export const IN_USE_ALREADY = 'That is in the plan already. Nothing more was changed.';
+export function inUseAlready(): string {
+  return say('proposals-in-use-already');
+}
 
 /** Proposals of a week that is over. */
-export const EARLIER_WEEK = 'That digest is of an earlier week: its proposals are over.';
+export function earlierWeek(): string {
+  return say('proposals-earlier-week');
+}

@@ -1,4 +1,5 @@
 import { oneLine } from '../input/one-line.ts';
+import { say } from '../language/index.ts';
 import { name } from './words.ts';
 
 const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
@@ -13,7 +14,7 @@ const UNITS_A_CHARACTER = 16;
  * quote('half past six or so', 9); // '“half past…”'
  */
 export function quote(text: string, most = 60): string {
-  return `“${shorten(text, most)}”`;
+  return say('quote-typed', { text: shorten(text, most) });
 }
 
 /**

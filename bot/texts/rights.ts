@@ -1,105 +1,105 @@
 import type { ErasingChild, OwnChild } from '../../db/index.ts';
+import { say } from '../language/index.ts';
+import { BUTTONS } from './buttons.ts';
 import { bold, lines, listOf, name, type Text } from './words.ts';
 
 /** To another helper of a child that is being erased. */
 export function erasingForHelper({ nickname }: ErasingChild): Text {
   return lines(
-    bold(`Everything kept about ${name(nickname)} is being erased.`),
-    'Another of the child’s helpers asked for it. No more drills come.',
-    'For a day it can be taken back by whoever asked. Until then /mydata sends you a copy.',
+    bold(say('rights-erasing-for-helper', { child: name(nickname) })),
+    say('rights-another-asked'),
+    say('rights-until-then'),
   );
 }
 
 /** To another helper, when the wish was taken back. */
 export function keptForHelper({ nickname }: ErasingChild): Text {
   return lines(
-    bold(`${name(nickname)} is not erased after all.`),
-    'Whoever asked for it took it back. The drills come as before.',
+    bold(say('rights-kept-for-helper', { child: name(nickname) })),
+    say('rights-took-it-back'),
   );
 }
 
 /** To a teacher of a child that is being erased. By its number alone, and without reasons. */
 export function erasingForTeacher({ number, classTitle }: ErasingChild): Text {
   return lines(
-    bold(`No. ${number} of ${name(classTitle)} is being erased, as the family wishes.`),
-    'The child is off the list now. In a day everything kept about it is gone; you need to do nothing.',
+    bold(say('rights-erasing-for-teacher', { number, class: name(classTitle) })),
+    say('rights-off-the-list'),
   );
 }
 
 /** To a teacher, when the wish was taken back. */
 export function keptForTeacher({ number, classTitle }: ErasingChild): Text {
   return lines(
-    bold(`No. ${number} of ${name(classTitle)} is back on the list.`),
-    'The family took its wish back. Nothing was lost.',
+    bold(say('rights-kept-for-teacher', { number, class: name(classTitle) })),
+    say('rights-family-took-back'),
   );
 }
 
 /** Beside the two files of a child. */
 export function dataOf(nickname: string): Text {
   return lines(
-    bold(`Everything kept about ${name(nickname)}`),
-    'The table opens in a spreadsheet; the other file is the same for programs (JSON).',
-    'Messages in this chat are yours; deleting them is up to you.',
+    bold(say('rights-data-of', { child: name(nickname) })),
+    say('rights-two-files'),
+    say('rights-chat-is-yours'),
   );
 }
 
 /** Which child is to be erased, when there are several. */
 export function chooseToErase(children: readonly OwnChild[]): Text {
   return lines(
-    bold('Erase what is kept about a child'),
-    `Whose? You help ${listOf(children.map(({ nickname }) => name(nickname)))}.`,
+    bold(say('rights-which-child')),
+    say('rights-whose', { children: listOf(children.map(({ nickname }) => name(nickname))) }),
   );
 }
 
 /** Asking once before a child is erased. */
 export function askToErase(nickname: string): Text {
   return lines(
-    bold(`Erase everything about ${name(nickname)}?`),
-    'At once: no more drills, to any helper. The child is off the class’s list.',
-    'After a day: nickname, marks, pages, agreements and your account here are deleted for good.',
-    'Other helpers and the teacher are told, without reasons. Paper and chat messages are not deleted.',
-    'Want a copy first? Send /mydata.',
+    bold(say('rights-ask', { child: name(nickname) })),
+    say('rights-ask-at-once'),
+    say('rights-ask-after-a-day'),
+    say('rights-ask-others'),
+    say('rights-ask-copy'),
   );
 }
 
 /** After the wish. */
 export function erasing(nickname: string): Text {
   return lines(
-    bold(`${name(nickname)} is being erased.`),
-    'Nothing is sent any more. In a day everything is gone.',
-    'Until then Undo brings all of it back, and /mydata sends a copy.',
+    bold(say('rights-erasing', { child: name(nickname) })),
+    say('rights-gone-in-a-day'),
+    say('rights-undo', { undo: BUTTONS.undo }),
   );
 }
 
 /** When another helper's wish is running. */
 export function erasingByAnother(nickname: string): Text {
   return lines(
-    bold(`${name(nickname)} is being erased already.`),
-    'Another helper asked for it. Only they can take it back, for a day.',
-    '/mydata sends you a copy until then.',
+    bold(say('rights-erasing-already', { child: name(nickname) })),
+    say('rights-only-they'),
+    say('rights-copy-until-then'),
   );
 }
 
 /** After the wish was taken back. */
 export function keptAfterAll(nickname: string): Text {
-  return lines(bold(`${name(nickname)} stays.`), 'Nothing was lost. The drills come as before.');
+  return lines(bold(say('rights-stays', { child: name(nickname) })), say('rights-nothing-lost'));
 }
 
 /** After deciding against it. */
 export function notErased(): Text {
-  return lines('Nothing was changed.');
+  return lines(say('rights-not-erased'));
 }
 
 /** For somebody about whom nothing is kept as a helper. */
 export function nothingHeld(): Text {
-  return lines(
-    'Nothing about a child is kept for you here. If you help a child, open your join link first.',
-  );
+  return lines(say('rights-nothing-held'));
 }
 
 /** For the operator, after `npm run erase`. */
 export function erasedByOperator(done: boolean, childId: string): string {
   return done
-    ? `Erased the child ${childId} and every helper without another child.`
-    : `There is no child ${childId}. Nothing was changed.`;
+    ? say('rights-operator-erased', { child: childId })
+    : say('rights-operator-no-child', { child: childId });
 }

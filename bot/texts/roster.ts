@@ -2,45 +2,55 @@ import { type IssuedSlip, MAX_CHILDREN } from '../../db/index.ts';
 import { maybeFullName } from '../input/full-name.ts';
 import { NICKNAME_LENGTH } from '../input/nickname.ts';
 import type { RosterProblem } from '../input/roster.ts';
+import { say } from '../language/index.ts';
 import { BUTTONS } from './buttons.ts';
+import { numbered } from './children.ts';
 import { quote } from './quote.ts';
 import { ask } from './teacher.ts';
-import { bold, count, lines, name, type Text } from './words.ts';
+import { bold, lines, type Text } from './words.ts';
 
 /** What is wrong with a pasted roster. Nothing has been stored. */
 export function rosterProblems(problems: readonly RosterProblem[]): Text {
   const shown = problems.slice(0, 8);
   return lines(
-    bold('Nothing was added yet. Please mend this and send the whole list again:'),
+    bold(say('roster-problems')),
     ...shown.map((problem) => rosterProblem(problem)),
-    problems.length > shown.length ? `and ${problems.length - shown.length} more` : null,
+    moreProblems(problems.length - shown.length),
   );
+}
+
+/** Under the first few problems; null when there are no more. */
+export function moreProblems(more: number): string | null {
+  return more > 0 ? say('roster-and-more', { more }) : null;
 }
 
 /** One problem with its place: a line of a message, or a row of a spreadsheet. */
 export function rosterProblem(problem: RosterProblem, place: 'Line' | 'Row' = 'Line'): string {
-  const at = place.toLowerCase();
+  const at = place === 'Row' ? 'row' : 'line';
+  const { line } = problem;
   const value = quote(problem.value, 20);
   switch (problem.kind) {
     case 'long':
-      return `${place} ${problem.line}: ${value} has ${problem.length} characters, at most ${NICKNAME_LENGTH}. Shorten it.`;
+      return say(`roster-${at}-long`, {
+        ...{ line, value, length: problem.length, most: NICKNAME_LENGTH },
+      });
     case 'twice':
-      return `${place} ${problem.line}: ${value} is also on ${at} ${problem.firstLine}. Add a letter to one of them.`;
+      return say(`roster-${at}-twice`, { line, value, first: problem.firstLine });
     case 'present':
-      return `${place} ${problem.line}: ${value} is in the class already. Leave it out or add a letter.`;
+      return say(`roster-${at}-present`, { line, value });
   }
 }
 
 /** An empty roster. */
 export function rosterEmpty(): Text {
-  return lines('I found no nicknames in that.', ask('roster'));
+  return lines(say('roster-empty'), ask('roster'));
 }
 
 /** Too many at once. */
 export function rosterTooMany(sent: number, present: number): Text {
   return lines(
-    `That is ${sent} nicknames; with the ${present} already there it is more than ${MAX_CHILDREN}.`,
-    'Nothing was added. Send fewer, or make a second class.',
+    say('roster-too-many', { sent, present, most: MAX_CHILDREN }),
+    say('roster-send-fewer'),
   );
 }
 
@@ -50,33 +60,25 @@ export function rosterTooMany(sent: number, present: number): Text {
  */
 export function joinLinks(slips: readonly IssuedSlip[], linkOf: (code: string) => string): Text {
   return lines(
-    bold('One link for each child. Give each family only its own.'),
-    ...slips.flatMap(({ child, code }) => [
-      `${child.number}. ${name(child.nickname)}`,
-      linkOf(code),
-    ]),
-    'A link works for up to four helpers, for 60 days. I keep no copy: a new link replaces the old one.',
+    bold(say('roster-links')),
+    ...slips.flatMap(({ child, code }) => [numbered(child), linkOf(code)]),
+    say('roster-links-note'),
   );
 }
 
 /** Before links are made for the children without a helper. */
 export function askToMakeLinks(children: number): Text {
-  if (children === 0) {
-    return lines('Every child has a helper. To add one, make a new link for that child.');
-  }
-  return lines(
-    bold(`${count(children, 'child has', 'children have')} no helper.`),
-    'Make new links for them? Links given out before for these children stop working.',
-  );
+  if (children === 0) return lines(say('roster-all-have'));
+  return lines(bold(say('roster-without', { children })), say('roster-make-links'));
 }
 
 /** After a roster is stored. No link is made yet: what is made later would end it, and the teacher may want the other way. */
 export function rosterAdded(nicknames: readonly string[]): Text {
   return lines(
-    `${count(nicknames.length, 'child', 'children')} added. How will the families join?`,
-    `${BUTTONS.slipsToPrint}: a join slip for each child, on paper.`,
-    `${BUTTONS.missingLinks}: a link for each child, to send on.`,
-    'Nothing is made until you ask. What you make later ends what you made before.',
+    say('roster-added', { children: nicknames.length }),
+    say('roster-by-slip', { button: BUTTONS.slipsToPrint }),
+    say('roster-by-link', { button: BUTTONS.missingLinks }),
+    say('roster-not-yet'),
     fullNameCaution(nicknames),
   );
 }
@@ -85,11 +87,13 @@ export function rosterAdded(nicknames: readonly string[]): Text {
 export function fullNameCaution(nicknames: readonly string[]): string | null {
   const [first, ...others] = nicknames.filter(maybeFullName);
   if (first === undefined) return null;
-  const which =
-    others.length === 0 ? quote(first, 30) : `${quote(first, 30)} and ${others.length} more`;
-  return `More than one word: ${which}. Nicknames only, please, no surnames.`;
+  const nickname = quote(first, 30);
+  return others.length === 0
+    ? say('roster-surname', { nickname })
+    : say('roster-surnames', { nickname, more: others.length });
 }
 
 /** For a tap on a button that makes links when links were made since it was shown. */
-export const LINKS_MADE =
-  'Links were made since this was shown; they are further down. If no list came, tap once more.';
+export function linksMade(): string {
+  return say('roster-links-made');
+}

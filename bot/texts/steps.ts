@@ -1,5 +1,8 @@
-import { type Rung, type RunRung, type Strand, strandTitle } from '../../drills/index.ts';
+import type { Rung, RunRung, Strand } from '../../drills/index.ts';
+import { say } from '../language/index.ts';
 import { USUAL_SIGN } from './buttons.ts';
+import { capital } from './capital.ts';
+import { rungTitle, strandName } from './part-title.ts';
 import { bold, lines, type Text } from './words.ts';
 
 /** The grade that steps are marked for, in words, and whether any step shown is marked. */
@@ -8,20 +11,11 @@ export interface Legend {
   readonly isSeen: boolean;
 }
 
-const STEP_WORDS: Readonly<Record<number, string>> = {
-  1: 'ones',
-  2: 'twos',
-  3: 'threes',
-  4: 'fours',
-  5: 'fives',
-  10: 'tens',
-};
-
 /** Choosing what a part practises, or what is mixed into it. `grade` is the class's, in words. */
 export function chooseStrand(grade: string | null, isMixed = false): Text {
   return lines(
-    bold(isMixed ? 'What shall be mixed in?' : 'What shall be practised?'),
-    isMixed ? 'Only what asks for the same kind of answer can be shuffled together.' : null,
+    bold(isMixed ? say('steps-mixed-in') : say('steps-practised')),
+    isMixed ? say('steps-same-kind') : null,
     grade && hasUsual(grade),
   );
 }
@@ -29,9 +23,9 @@ export function chooseStrand(grade: string | null, isMixed = false): Text {
 /** Choosing the step of a strand, on one of several pages. */
 export function chooseStep(strand: Strand, legend: Legend, page: number, pages: number): Text {
   return lines(
-    bold(`${capital(strandTitle(strand))}: which step?`),
+    bold(say('steps-which', { strand: capital(strandName(strand)) })),
     legendLine(legend),
-    pages > 1 ? `Page ${page + 1} of ${pages}, easier steps first.` : null,
+    pages > 1 ? say('steps-page', { page: page + 1, pages }) : null,
   );
 }
 
@@ -39,14 +33,14 @@ export function chooseStep(strand: Strand, legend: Legend, page: number, pages: 
 export function chooseGroup(legend: Legend): Text {
   const { grade, isSeen } = legend;
   return lines(
-    bold('Counting: in what?'),
+    bold(say('steps-counting-in')),
     grade !== null && isSeen ? hasUsual(grade) : legendLine(legend),
   );
 }
 
 /** Choosing how far a kind of counting goes, and which way. */
 export function chooseLimit(run: RunRung, legend: Legend): Text {
-  return lines(bold(`Counting ${kindOf(run, 3)}: how far?`), legendLine(legend));
+  return lines(bold(say('steps-how-far', { steps: kindOf(run, 3) })), legendLine(legend));
 }
 
 /**
@@ -54,14 +48,14 @@ export function chooseLimit(run: RunRung, legend: Legend): Text {
  * `back in tens (33, 23) within 100`.
  */
 export function stepLabel(rung: Rung): string {
-  if (rung.kind === 'facts') return rung.title;
-  const back = rung.direction === 'back' ? 'back ' : '';
-  return `${back}${kindOf(rung, 2)} ${limitOf(rung)}`;
+  if (rung.kind === 'facts') return rungTitle(rung.id);
+  return say(`steps-label-${rung.direction}`, { steps: kindOf(rung, 2), limit: rung.limit });
 }
 
 /** A step on a button where its strand is not known: `count back in tens within 100`. */
 export function wholeStepLabel(rung: Rung): string {
-  return rung.kind === 'facts' ? rung.title : `count ${stepLabel(rung)}`;
+  if (rung.kind === 'facts') return rungTitle(rung.id);
+  return say(`steps-whole-${rung.direction}`, { steps: kindOf(rung, 2), limit: rung.limit });
 }
 
 /** A kind of counting, by its easiest run: `in tens (13, 23)`. */
@@ -70,19 +64,17 @@ export function groupLabel(run: RunRung): string {
 }
 
 /** How far and which way, on a button below a kind of counting: `to 100`, `back within 100`. */
-export function limitLabel(run: RunRung): string {
-  return `${run.direction === 'back' ? 'back ' : ''}${limitOf(run)}`;
-}
-
-function limitOf({ direction, limit }: RunRung): string {
-  return direction === 'on' ? `to ${limit}` : `within ${limit}`;
+export function limitLabel({ direction, limit }: RunRung): string {
+  return say(`steps-limit-${direction}`, { limit });
 }
 
 /** The step, with some numbers where they are no multiples of it, and what is gone over. */
 function kindOf(run: RunRung, numbers: number): string {
-  const like = run.starts === 'others' ? ` (${exampleOf(run, numbers).join(', ')})` : '';
-  const over = run.crosses === undefined ? '' : ` across ${run.crosses}s`;
-  return `in ${STEP_WORDS[run.step] ?? `${run.step}s`}${like}${over}`;
+  const size = say('steps-size', { step: run.step });
+  const isOff = run.starts === 'others';
+  const like = { steps: size, numbers: exampleOf(run, numbers).join(', ') };
+  const steps = isOff ? say('steps-like', like) : size;
+  return run.crosses === undefined ? steps : say('steps-across', { steps, number: run.crosses });
 }
 
 /** Three more than some multiples: `13, 23, 33`, or `33, 23, 13` backwards. */
@@ -92,14 +84,12 @@ function exampleOf({ step, direction }: RunRung, numbers: number): number[] {
 }
 
 function hasUsual(grade: string): string {
-  return `${USUAL_SIGN} has steps usual in ${grade}`;
+  return say('steps-has-usual', { sign: USUAL_SIGN, grade });
 }
 
 function legendLine({ grade, isSeen }: Legend): string | null {
   if (grade === null) return null;
-  return isSeen ? `${USUAL_SIGN} usual in ${grade}` : `None of these is marked usual in ${grade}.`;
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
+  return isSeen
+    ? say('steps-usual', { sign: USUAL_SIGN, grade })
+    : say('steps-none-usual', { grade });
 }

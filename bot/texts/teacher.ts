@@ -1,43 +1,33 @@
 import { type Book, CLASS_LIMITS, type SchoolClass } from '../../db/index.ts';
 import { NICKNAME_LENGTH } from '../input/nickname.ts';
-import { ASK_BREAK } from './breaks.ts';
-import { ASK_GREETING } from './greeting.ts';
+import { say } from '../language/index.ts';
+import { askBreak } from './breaks.ts';
+import { greetingQuestion } from './greeting.ts';
 import { quote } from './quote.ts';
-import { ASK_ZONE } from './set-up.ts';
-import {
-  bold,
-  count,
-  lines,
-  name,
-  pageRange,
-  type Text,
-  weekdayName,
-  weekdayRange,
-} from './words.ts';
+import { zoneQuestion } from './set-up.ts';
+import { bold, lines, name, pageRange, type Text, weekdayName, weekdayRange } from './words.ts';
 
 /** After an invitation is accepted. */
 export function welcomeTeacher(): Text {
-  return lines(
-    bold('Welcome. You are a teacher here now.'),
-    'Make your class now: it takes about three minutes. /newclass does so at any time.',
-  );
+  return lines(bold(say('teacher-welcome')), say('teacher-welcome-next'));
 }
 
 const ASK = {
-  title: 'What is the class called? For example: Kingfisher class',
-  zone: ASK_ZONE,
-  roster: `Send the children’s nicknames, one a line, at most ${NICKNAME_LENGTH} characters each. Nicknames only: no surnames. Or send the list as an XLSX or CSV file.`,
-  evening: `At what time shall the drill go out? From ${CLASS_LIMITS.eveningFrom} to ${CLASS_LIMITS.eveningTo}, for example 17:30. A family can choose its own.`,
-  nudge: `At what time shall the one gentle nudge go out, if nobody has marked? At least ${CLASS_LIMITS.nudgeGapMinutes} minutes after the drill, at ${CLASS_LIMITS.nudgeTo} at the latest.`,
-  digest:
-    'At what time shall your digest come? For example 20:00. After the evening time it covers that evening too.',
-  break: ASK_BREAK,
-  greeting: ASK_GREETING,
+  title: () => say('teacher-ask-title'),
+  zone: zoneQuestion,
+  roster: () => say('teacher-ask-roster', { most: NICKNAME_LENGTH }),
+  evening: () =>
+    say('teacher-ask-evening', { from: CLASS_LIMITS.eveningFrom, to: CLASS_LIMITS.eveningTo }),
+  nudge: () =>
+    say('teacher-ask-nudge', { gap: CLASS_LIMITS.nudgeGapMinutes, latest: CLASS_LIMITS.nudgeTo }),
+  digest: () => say('teacher-ask-digest'),
+  break: askBreak,
+  greeting: greetingQuestion,
 } as const;
 
 /** The question for one thing a teacher types. */
 export function ask(question: keyof typeof ASK): Text {
-  return lines(ASK[question]);
+  return lines(ASK[question]());
 }
 
 /** One class at a glance. */
@@ -51,57 +41,65 @@ export function classHome(input: {
   const { schoolClass, book } = input;
   return lines(
     bold(name(schoolClass.title)),
-    `${count(input.children, 'child', 'children')}, ${input.joined} with a helper`,
-    `${weekdayRange(schoolClass.weekdays)} at ${schoolClass.eveningTime}, nudge at ${schoolClass.nudgeTime} (${schoolClass.zone})`,
-    `Digest: ${weekdayName(schoolClass.digestWeekday, 'long')} at ${schoolClass.digestTime}`,
-    book
-      ? `Workbook: ${name(book.title)}, ${pageRange(book.firstPage, book.lastPage)}, ${book.pagesADay} a day`
-      : 'Workbook: none',
-    input.hasPlan ? null : bold('No week plan yet: nothing goes out.'),
+    say('teacher-children', { children: input.children, joined: input.joined }),
+    say('teacher-week', {
+      weekdays: weekdayRange(schoolClass.weekdays),
+      evening: schoolClass.eveningTime,
+      nudge: schoolClass.nudgeTime,
+      zone: schoolClass.zone,
+    }),
+    digestLine(schoolClass),
+    book ? bookLine(book) : say('teacher-no-book'),
+    input.hasPlan ? null : bold(say('teacher-no-plan')),
   );
+}
+
+function digestLine({ digestWeekday, digestTime }: SchoolClass): string {
+  const weekday = weekdayName(digestWeekday, 'long');
+  return say('teacher-digest', { weekday, time: digestTime });
+}
+
+function bookLine({ title, firstPage, lastPage, pagesADay }: Book): string {
+  const range = pageRange(firstPage, lastPage);
+  return say('teacher-book', { book: name(title), range, pages: pagesADay });
 }
 
 /** A teacher without a class. */
 export function noClass(): Text {
-  return lines('You have no class yet. Make one with /newclass.');
+  return lines(say('teacher-no-class'));
 }
 
 /** The settings of a class's week. */
 export function times(schoolClass: SchoolClass): Text {
   return lines(
-    bold(`${name(schoolClass.title)}: days and times`),
-    `School days: ${weekdayRange(schoolClass.weekdays)}`,
-    `Drill at ${schoolClass.eveningTime}, nudge at ${schoolClass.nudgeTime}`,
-    `Digest: ${weekdayName(schoolClass.digestWeekday, 'long')} at ${schoolClass.digestTime}`,
-    `Time zone: ${schoolClass.zone}`,
-    'Tap what you want to change.',
+    bold(say('teacher-times', { class: name(schoolClass.title) })),
+    say('teacher-times-days', { weekdays: weekdayRange(schoolClass.weekdays) }),
+    say('teacher-times-drill', {
+      evening: schoolClass.eveningTime,
+      nudge: schoolClass.nudgeTime,
+    }),
+    digestLine(schoolClass),
+    say('teacher-times-zone', { zone: schoolClass.zone }),
+    say('teacher-times-tap'),
   );
 }
 
 /** A time that could not be read. `value` is what was typed. */
 export function badClassTime(value: string): Text {
-  return lines(
-    `${quote(value)} is not a time. Send hours and minutes from 00:00 to 23:59, like 17:30.`,
-  );
+  return lines(say('teacher-bad-time', { typed: quote(value) }));
 }
 
 /** A time zone that does not exist. */
 export function badZone(value: string): Text {
-  return lines(
-    `I do not know the time zone ${quote(value)}.`,
-    'Send a city that time zones are named after, like Nairobi, or a zone like Europe/London.',
-  );
+  return lines(say('teacher-bad-zone', { typed: quote(value) }), say('teacher-bad-zone-send'));
 }
 
 /** A setting was stored. */
 export function stored(): Text {
-  return lines('Saved. A drill time that is over for today starts tomorrow.');
+  return lines(say('teacher-saved'));
 }
 
 /** After a class is made. */
 export function classMade(): Text {
-  return lines(
-    bold('The class is there.'),
-    'Above are its usual days and times; change what does not suit. Next: the children, then the week plan.',
-  );
+  return lines(bold(say('teacher-class-made')), say('teacher-class-made-next'));
 }

@@ -1,22 +1,11 @@
 import { FormattedString } from '@grammyjs/parse-mode';
-import { type SchoolDay, WEEKDAYS, type Weekday } from '../../drills/index.ts';
+import { type Language, type SchoolDay, WEEKDAYS, type Weekday } from '../../drills/index.ts';
+import { localeOf, readerLanguage, say } from '../language/index.ts';
 
 /** Text with its bold parts kept beside it as entities, so that no name can ever turn into markup. */
 export type Text = FormattedString;
 
-const LANGUAGE = 'en-GB';
-const joiner = new Intl.ListFormat(LANGUAGE, { style: 'long', type: 'conjunction' });
 // The blocks Unicode sets aside for scripts written from right to left.
-const UTC = { timeZone: 'UTC' } as const;
-const LONG_DAY = new Intl.DateTimeFormat(LANGUAGE, { ...UTC, weekday: 'long' });
-const SHORT_DAY = new Intl.DateTimeFormat(LANGUAGE, { ...UTC, weekday: 'short' });
-const SHORT_DATE = new Intl.DateTimeFormat(LANGUAGE, {
-  ...UTC,
-  weekday: 'short',
-  day: 'numeric',
-  month: 'short',
-});
-const DAY_AND_MONTH = new Intl.DateTimeFormat(LANGUAGE, { ...UTC, day: 'numeric', month: 'short' });
 const RIGHT_TO_LEFT =
   /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc\u{10800}-\u{10fff}\u{1e800}-\u{1efff}]/u;
 
@@ -48,32 +37,22 @@ export function lines(...parts: readonly (Text | string | null)[]): Text {
  * listOf(['doubles', 'halves', 'clock']); // 'doubles, halves and clock'
  */
 export function listOf(items: readonly string[]): string {
-  return joiner.format(items);
-}
-
-/**
- * A count with its noun.
- *
- * @example
- * count(1, 'page', 'pages'); // '1 page'
- */
-export function count(n: number, one: string, many: string): string {
-  return `${n} ${n === 1 ? one : many}`;
+  return formats().list.format(items);
 }
 
 /** The weekday of a school day: `Tuesday`. */
 export function dayName(day: SchoolDay): string {
-  return LONG_DAY.format(midnight(day));
+  return formats().longDay.format(midnight(day));
 }
 
 /** A short date: `Tue 15 Sept`. */
 export function shortDate(day: SchoolDay): string {
-  return SHORT_DATE.format(midnight(day));
+  return bare(formats().shortDate.format(midnight(day)));
 }
 
 /** A date without its weekday, where there is little room: `15 Sept`. */
 export function dayAndMonth(day: SchoolDay): string {
-  return DAY_AND_MONTH.format(midnight(day));
+  return bare(formats().dayAndMonth.format(midnight(day)));
 }
 
 /**
@@ -83,13 +62,15 @@ export function dayAndMonth(day: SchoolDay): string {
  * dayRange(monday, friday); // 'Mon 14 Sept to Fri 18 Sept'
  */
 export function dayRange(first: SchoolDay, last: SchoolDay): string {
-  return first === last ? shortDate(first) : `${shortDate(first)} to ${shortDate(last)}`;
+  if (first === last) return shortDate(first);
+  return say('words-days', { first: shortDate(first), last: shortDate(last) });
 }
 
 /** A weekday by its ISO number: `Mon` or `Monday`. */
 export function weekdayName(weekday: Weekday, style: 'short' | 'long'): string {
+  const { longDay, shortDay } = formats();
   // 2024-01-01 was a Monday.
-  return (style === 'long' ? LONG_DAY : SHORT_DAY).format(new Date(Date.UTC(2024, 0, weekday)));
+  return bare((style === 'long' ? longDay : shortDay).format(new Date(Date.UTC(2024, 0, weekday))));
 }
 
 /**
@@ -103,7 +84,10 @@ export function weekdayRange(weekdays: readonly Weekday[]): string {
   const chosen = WEEKDAYS.filter((weekday) => weekdays.includes(weekday));
   const [first, last] = [chosen.at(0), chosen.at(-1)];
   if (first && last && chosen.length > 2 && last - first === chosen.length - 1) {
-    return `${weekdayName(first, 'short')} to ${weekdayName(last, 'short')}`;
+    return say('words-weekdays', {
+      from: weekdayName(first, 'short'),
+      to: weekdayName(last, 'short'),
+    });
   }
   return listOf(chosen.map((weekday) => weekdayName(weekday, 'short')));
 }
@@ -115,11 +99,51 @@ export function weekdayRange(weekdays: readonly Weekday[]): string {
  * pageRange(14, 15); // 'pages 14 and 15'
  */
 export function pageRange(from: number, to: number): string {
-  if (from === to) return `page ${from}`;
-  return to === from + 1 ? `pages ${from} and ${to}` : `pages ${from} to ${to}`;
+  if (from === to) return say('words-page', { page: from });
+  return to === from + 1
+    ? say('words-two-pages', { first: from, second: to })
+    : say('words-pages', { from, to });
 }
 
 /** A school day has no time; midnight UTC stands for it, and is only ever read in UTC. */
 function midnight(day: SchoolDay): Date {
   return new Date(`${day}T00:00:00Z`);
+}
+
+/**
+ * A date as a timetable has it: no comma, no point behind what is shortened, so that a sentence may end with it. The point
+ * behind a German day of the month stays, and the first of a month is the 1er in French.
+ */
+function bare(date: string): string {
+  const short = date.replaceAll(/,|(?<=\p{L})\./gu, '');
+  return readerLanguage() === 'fr' ? short.replace(/\b1(?= \p{L})/u, '1er') : short;
+}
+
+interface Formats {
+  readonly list: Intl.ListFormat;
+  readonly longDay: Intl.DateTimeFormat;
+  readonly shortDay: Intl.DateTimeFormat;
+  readonly shortDate: Intl.DateTimeFormat;
+  readonly dayAndMonth: Intl.DateTimeFormat;
+}
+
+const made = new Map<Language, Formats>();
+
+/** How the reader's language writes dates and lists; made once a language, because making them is slow. */
+function formats(): Formats {
+  const language = readerLanguage();
+  const known = made.get(language);
+  if (known) return known;
+  const locale = localeOf(language);
+  const date = (options: Intl.DateTimeFormatOptions) =>
+    new Intl.DateTimeFormat(locale, { ...options, timeZone: 'UTC' });
+  const fresh = {
+    list: new Intl.ListFormat(locale, { style: 'long', type: 'conjunction' }),
+    longDay: date({ weekday: 'long' }),
+    shortDay: date({ weekday: 'short' }),
+    shortDate: date({ weekday: 'short', day: 'numeric', month: 'short' }),
+    dayAndMonth: date({ day: 'numeric', month: 'short' }),
+  };
+  made.set(language, fresh);
+  return fresh;
 }

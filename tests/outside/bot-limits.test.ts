@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { MAX_BYTES } from '../../bot/callback/codec.ts';
 import { lengthOf, NICKNAME_LENGTH } from '../../bot/input/nickname.ts';
+import { readIn } from '../../bot/language/index.ts';
 import { createPainter } from '../../bot/media/index.ts';
 import { childrenScreen } from '../../bot/screens/children-screens.ts';
 import { eveningScreen } from '../../bot/screens/evening-screen.ts';
@@ -46,8 +47,8 @@ describe.each(LONGEST_NAMES)('the largest evening of %s', (nickname) => {
   const view = largest(nickname);
   const parts = [0, 1, 2, 3, 4, 5];
 
-  it('fits in captions', () => {
-    const captions = [
+  it.each(['en', 'af', 'es', 'de', 'fr'] as const)('fits in captions in %s', (language) => {
+    const captions = readIn(language, () => [
       texts.offer(view),
       texts.nudge(view),
       texts.reminder(view),
@@ -58,7 +59,7 @@ describe.each(LONGEST_NAMES)('the largest evening of %s', (nickname) => {
       texts.result(view),
       texts.elsewhere(view, true),
       texts.closed(view),
-    ];
+    ]);
     for (const caption of captions)
       expect(lengthInCodePoints(caption)).toBeLessThanOrEqual(CAPTION);
   });

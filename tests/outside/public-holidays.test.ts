@@ -6,6 +6,7 @@ import {
   placeOf,
   regionsOf,
 } from '../../bot/holidays/public-holidays.ts';
+import { readIn } from '../../bot/language/index.ts';
 import { weekdayOf } from '../../drills/index.ts';
 import { day } from '../support/term.ts';
 
@@ -105,5 +106,19 @@ describe('a place', () => {
         expect(region.code).toMatch(/^[A-Z]{2}(-[A-Z0-9]{1,3})?$/);
       }
     }
+  });
+});
+
+// Names of countries are those of CLDR, by way of ICU; of holidays those of the tables, which know no Afrikaans.
+it.each([
+  ['af', 'Duitsland', 'Good Friday'],
+  ['es', 'Alemania', 'Viernes Santo'],
+  ['de', 'Deutschland', 'Karfreitag'],
+  ['fr', 'Allemagne', 'Vendredi saint'],
+] as const)('are named in the reader’s language: %s', async (language, country, friday) => {
+  await readIn(language, async () => {
+    expect((await placeOf('DE'))?.name).toBe(country);
+    const ahead = await holidaysAhead('DE', day('2026-04-01'));
+    expect(ahead[0]).toEqual({ day: '2026-04-03', name: friday });
   });
 });

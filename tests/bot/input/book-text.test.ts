@@ -12,6 +12,10 @@ describe('a workbook as typed', () => {
     '  Pebble   Path,1-48,2aday ',
     'Pebble Path 1 TO 48 2 A DAY',
     'Pebble Path: pages 1 to 48, 2 pages a day',
+    'Pebble Path, bladsye 1 tot 48, 2 per dag',
+    'Pebble Path: páginas 1 a 48, 2 al día',
+    'Pebble Path, Seiten 1 bis 48, 2 Seiten am Tag',
+    'Pebble Path : pages 1 à 48, 2 par jour',
   ])('is read: %j', (text) => {
     expect(parseBookText(text)).toEqual(PEBBLE_PATH);
   });

@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parseBreak } from '../../../bot/input/break-text.ts';
+import { readIn } from '../../../bot/language/index.ts';
+import { askBreak } from '../../../bot/texts/breaks.ts';
 import { day } from '../../support/term.ts';
 
 const TODAY = day('2026-09-14');
@@ -45,6 +47,70 @@ describe('a break in one line', () => {
   ])('%j without a year is the next such day, or the range that is running', (text, span) => {
     expect(parseBreak(text, TODAY)).toMatchObject({ break: span });
   });
+});
+
+describe('a break in any of our languages, whatever the reader’s is', () => {
+  test.each([
+    ['12. bis 16. Oktober Herbstferien', halfTerm, 'Herbstferien'],
+    ['vom 12. Okt. bis zum 16. Okt. Herbstferien', halfTerm, 'Herbstferien'],
+    ['Herbstferien vom 12.10. bis 16.10.', halfTerm, 'Herbstferien'],
+    ['Montag, den 12. Oktober 2026: Sporttag', on('2026-10-12'), 'Sporttag'],
+    ['24. Dez. bis 3. Jän. frei', { first: '2026-12-24', last: '2027-01-03' }, 'frei'],
+    ['Di., 13. Okt.', on('2026-10-13'), 'Break'],
+    ['12 tot 16 Oktober Herfsvakansie', halfTerm, 'Herfsvakansie'],
+    ['12 Okt. tot en met 16 Okt. Vakansie', halfTerm, 'Vakansie'],
+    ['Ma 12 Oktober', on('2026-10-12'), 'Break'],
+    ['1ste Mrt', on('2027-03-01'), 'Break'],
+    ['del 12 al 16 de octubre de 2026: otoño', halfTerm, 'otoño'],
+    ['12 oct a 16 oct Descanso', halfTerm, 'Descanso'],
+    ['Descanso del lun 12 al vie 16 de oct.', halfTerm, 'Descanso'],
+    ['mar 13 al vie 16 oct', { first: '2026-10-13', last: '2026-10-16' }, 'Break'],
+    ['miércoles 14 de octubre', on('2026-10-14'), 'Break'],
+    ['1.º de mayo', on('2027-05-01'), 'Break'],
+    ['du lun 12 au ven 16 oct. Vacances d’automne', halfTerm, 'Vacances d’automne'],
+    ['Vacances du 12 au 16 octobre', halfTerm, 'Vacances'],
+    ['12 oct jusqu’au 16 oct', halfTerm, 'Break'],
+    ['1er mai : fête', on('2027-05-01'), 'fête'],
+    ['15 aout', on('2027-08-15'), 'Break'],
+    ['15 AOÛT', on('2027-08-15'), 'Break'],
+    ['Mar 12-16', { first: '2027-03-12', last: '2027-03-16' }, 'Break'],
+    ['4 Sep a fair', on('2027-09-04'), 'a fair'],
+    ['4 Sep a 5 km run', on('2027-09-04'), 'a 5 km run'],
+  ])('%j reads as %j', (text, span, title) => {
+    expect(parseBreak(text, TODAY)).toEqual({ break: span, title });
+  });
+
+  test('"mar" before a day and another weekday is no March: its weekday has to fit', () => {
+    const value = '2027-06-12';
+    expect(parseBreak('Mar 12 to Fri 16 June', TODAY)).toEqual({ problem: 'weekday', value });
+  });
+
+  test.each(['en', 'af', 'es', 'de', 'fr'] as const)(
+    'the examples in the question can be sent in %s',
+    (language) => {
+      const examples = readIn(language, askBreak)
+        .split('\n')
+        .map((line) => line.split(/: /).at(-1) ?? '');
+      const [range, day] = examples.map((example) => parseBreak(example, TODAY));
+      expect(range).toMatchObject({ break: halfTerm });
+      expect(day).toMatchObject({ break: on('2027-09-04') });
+    },
+  );
+
+  test.each([
+    ['af', 'Vakansie', '30 Feb'],
+    ['es', 'Descanso', '30 feb'],
+    ['de', 'Freie Tage', '30. Feb'],
+    ['fr', 'Congé', '30 févr'],
+  ] as const)(
+    'in %s one without a name is called %j, and a date is said back as %j',
+    (language, title, date) => {
+      readIn(language, () => {
+        expect(parseBreak('12 Oct', TODAY)).toMatchObject({ title });
+        expect(parseBreak('30 Feb', TODAY)).toEqual({ problem: 'date', value: date });
+      });
+    },
+  );
 });
 
 describe('a line that is no break', () => {

@@ -13,6 +13,13 @@ describe('a page as typed', () => {
     ['48', 48],
     ['done', 49],
     ['Finished.', 49],
+    ['bladsy 14', 14],
+    ['pág. 14', 14],
+    ['Seite 14', 14],
+    ['klaar', 49],
+    ['Listo.', 49],
+    ['fertig', 49],
+    ['terminé', 49],
   ])('is read: %j', (text, page) => {
     expect(parsePageText(text, BOOK)).toBe(page);
   });

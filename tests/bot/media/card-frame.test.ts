@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { FRAME_FOOT, squareFrame } from '../../../bot/media/frame.ts';
-import { cardFrame, ENGLISH, endFrame, readyFrame } from '../../../bot/media/index.ts';
+import { cardFrame, endFrame, pictureWords, readyFrame } from '../../../bot/media/index.ts';
 import { clock, type Face, KINDS, LONG_WORDS, written } from './faces.ts';
 import { circles, rects, textBoxes } from './text-boxes.ts';
 
@@ -52,7 +52,10 @@ describe('cardFrame', () => {
   });
 
   it('takes its words from its caller', () => {
-    const words = { ...ENGLISH, position: (card: number, of: number) => `${card} von ${of}` };
+    const words = {
+      ...pictureWords(),
+      position: (card: number, of: number) => `${card} von ${of}`,
+    };
     const drawing = cardFrame({ face: written('3 + 4'), position: 4, of: 15, words });
     expect(contents(drawing)[0]).toBe('4 von 15');
   });

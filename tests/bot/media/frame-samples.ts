@@ -1,10 +1,15 @@
 import {
   answerSheet,
   cardFrame,
+  clockAid,
+  clockAidSheet,
   type Drawing,
   endFrame,
+  loneCard,
   readyFrame,
+  restFrame,
 } from '../../../bot/media/index.ts';
+import { clockAidRules, clockAidTitle, clockAidWords } from '../../../bot/texts/clock-aid.ts';
 import { clock, type Face, KINDS, LONG_WORDS, OVERLAPS, run, written } from './faces.ts';
 
 const frame = (face: Face, title = 'Counting back in ones within two hundred') =>
@@ -21,7 +26,18 @@ const TIMES = OVERLAPS.map(([hour, minute], i) =>
 );
 const WORDS = LONG_WORDS.map((word) => answered(written(word), '777'));
 
-/** Frames of a clip and answer sheets, by name. */
+const AIDED = [
+  [12, 0],
+  [3, 30],
+  [6, 25],
+  [12, 55],
+].map(([hour = 12, minute = 0]) => ({
+  hour,
+  minute,
+  ...clockAidWords({ hour, minute }, hour === 12 ? 'es' : 'en'),
+}));
+
+/** Frames of a clip, cards alone, explained clocks and answer sheets, by name. */
 export const FRAME_SAMPLES: Readonly<Record<string, Drawing>> = {
   ...named(Object.entries(KINDS).map(([kind, face]) => [`frame: ${kind}`, frame(face)])),
   ...named(LONG_WORDS.map((word) => [`frame: ${word}`, frame(written(word))])),
@@ -39,6 +55,20 @@ export const FRAME_SAMPLES: Readonly<Record<string, Drawing>> = {
   }),
   'the smallest ready frame': readyFrame({ title: '', cards: 1, seconds: 1 }),
   'the end frame': endFrame(),
+  'a day that was stopped': restFrame('Stopped for today. That is fine.'),
+  ...named(Object.entries(KINDS).map(([kind, face]) => [`alone: ${kind}`, loneCard(face)])),
+  ...named(LONG_WORDS.map((word) => [`alone: ${word}`, loneCard(written(word))])),
+  ...named(
+    AIDED.map(({ figures, ...clock }) => [
+      `how to read ${figures}`,
+      clockAid({ figures, ...clock }),
+    ]),
+  ),
+  'how to read four clocks': clockAidSheet({
+    title: clockAidTitle(),
+    rules: clockAidRules(),
+    clocks: AIDED.map((each, i) => ({ number: i + 1, ...each })),
+  }),
   'answers to gaps': answerSheet({ title: 'Number bonds to 20', items: GAPS }),
   'three answers': answerSheet({ title: '', items: GAPS.slice(0, 3) }),
   'twenty answers': answerSheet({ title: 'Mixed', items: [...GAPS, ...WORDS] }),

@@ -26,6 +26,8 @@ export const KEPT = [
   'frame: clock 5:30',
   'the ready frame',
   'the end frame',
+  'how to read 12:55',
+  'how to read four clocks',
   'answers to gaps',
   'a mixed answer sheet',
   'the smallest digest',

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { ENGLISH, PALETTE, runAnswerSheet, runSheet } from '../../../bot/media/index.ts';
+import { PALETTE, pictureWords, runAnswerSheet, runSheet } from '../../../bot/media/index.ts';
+import { countBy, startAt } from '../../../bot/media/words.ts';
 import { run } from './faces.ts';
 import { textBoxes } from './text-boxes.ts';
 
@@ -33,9 +34,11 @@ describe('runSheet', () => {
   });
 
   it('names the steps it knows and writes the others as numerals', () => {
-    expect(ENGLISH.count(-1)).toBe('Count back in ones.');
-    expect(ENGLISH.count(7)).toBe('Count on in 7s.');
-    expect([2, 5, 10].map(ENGLISH.count)).toEqual([
+    expect(startAt(35)).toBe('Start at 35.');
+    expect(countBy(-10)).toBe('Count back in tens.');
+    expect(pictureWords().count(-1)).toBe('Count back in ones.');
+    expect(pictureWords().count(7)).toBe('Count on in 7s.');
+    expect([2, 5, 10].map(pictureWords().count)).toEqual([
       'Count on in twos.',
       'Count on in fives.',
       'Count on in tens.',

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { digestPages } from '../../../bot/digest/digest-pages.ts';
+import { readIn } from '../../../bot/language/index.ts';
 import { summaryOf, week } from '../support/kingfisher.ts';
 import { wordsOf } from './open-pdf.ts';
 import { HARD_NAMES } from './samples.ts';
@@ -23,6 +24,13 @@ describe('a week on paper', () => {
       }
     },
   );
+
+  it.each(['af', 'es', 'de', 'fr'] as const)('has room for its words in "%s"', async (language) => {
+    const [page] = await printed(readIn(language, () => weekPaper(24)));
+    if (!page) throw new Error('no page');
+    expectWithinEdges(page);
+    expectApart(page);
+  });
 
   it('names every child, with the roster number alone where the font lacks the name', async () => {
     const [page] = await printed(weekPaper(24));

@@ -17,6 +17,7 @@ import {
 export const kingfisher: SchoolClass = {
   id: '019a0000-0000-7000-8000-0000000000c1',
   title: 'Kingfisher class',
+  language: 'en',
   zone: 'Africa/Johannesburg',
   weekdays: [1, 2, 3, 4, 5],
   eveningTime: storedTime('17:30'),

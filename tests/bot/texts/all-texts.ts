@@ -4,6 +4,7 @@ import * as evenings from '../../../bot/texts/evening.ts';
 import * as families from '../../../bot/texts/family.ts';
 import * as general from '../../../bot/texts/general.ts';
 import * as grades from '../../../bot/texts/grades.ts';
+import * as limits from '../../../bot/texts/limits.ts';
 import * as prints from '../../../bot/texts/print.ts';
 import * as rosters from '../../../bot/texts/roster.ts';
 import * as steps from '../../../bot/texts/steps.ts';
@@ -16,12 +17,16 @@ import { pebblePath } from '../support/books.ts';
 import { bonds, clocks, finished, fives, gaps, scored, view } from '../support/evening.ts';
 import { family, kingfisher, listed } from '../support/kingfisher.ts';
 import { BOOK_MODULES, bookTexts } from './book-texts.ts';
-import { CHILDREN_MODULES, CHILDREN_TEXTS } from './children-texts.ts';
-import { DIGEST_MODULES, DIGEST_TEXTS } from './digest-texts.ts';
-import { GREETING_MODULES, GREETING_TEXTS } from './greeting-texts.ts';
-import { PLAN_MODULES, PLAN_TEXTS } from './plan-texts.ts';
-import { RIGHTS_MODULES, RIGHTS_TEXTS } from './rights-texts.ts';
+import { CHILDREN_MODULES, childrenTexts } from './children-texts.ts';
+import { DIGEST_MODULES, digestTexts } from './digest-texts.ts';
+import { GREETING_MODULES, greetingTexts } from './greeting-texts.ts';
+import { LANGUAGES_MODULES, languagesTexts } from './languages-texts.ts';
+import { PACE_MODULES, paceTexts } from './pace-texts.ts';
+import { PLAN_MODULES, planTexts } from './plan-texts.ts';
+import { RIGHTS_MODULES, rightsTexts } from './rights-texts.ts';
+import { SETTINGS_MODULES, settingsTexts } from './settings-texts.ts';
 import { TEACHERS_MODULES, teachersTexts } from './teachers-texts.ts';
+import { TURNS_MODULES, turnsTexts } from './turns-texts.ts';
 
 /** A nickname with everything that can go wrong: an emoji of three code points, then letters from right to left. */
 export const NICKNAME = '👩‍🚀 שרה';
@@ -37,13 +42,18 @@ export const MODULES: Readonly<Record<string, unknown>>[] = [
   families,
   general,
   grades,
+  limits,
+  ...PACE_MODULES,
   ...PLAN_MODULES,
   ...RIGHTS_MODULES,
+  ...SETTINGS_MODULES,
+  ...LANGUAGES_MODULES,
   prints,
   rosters,
   steps,
   teachers,
   ...TEACHERS_MODULES,
+  ...TURNS_MODULES,
   ways,
 ];
 
@@ -60,10 +70,10 @@ const views = [
   finished({ nickname: NICKNAME, book: null, pages: null }),
 ];
 
-type Said = Text | string | null;
+export type Said = Text | string | null;
 const evening = (say: (each: (typeof views)[number]) => readonly Said[]) => views.flatMap(say);
 
-const EVENING_TEXTS: Readonly<Record<string, readonly Said[]>> = {
+const eveningTexts = (): Readonly<Record<string, readonly Said[]>> => ({
   heading: evening((each) => [evenings.heading(each)]),
   offer: evening((each) => [evenings.offer(each)]),
   nudge: evening((each) => [evenings.nudge(each)]),
@@ -71,7 +81,7 @@ const EVENING_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   laterAt: evening((each) => [evenings.laterAt(each, '18:00')]),
   notToday: evening((each) => [evenings.notToday(each)]),
   partTask: evening((each) => [0, 1, 2].map((index) => evenings.partTask(each, index))),
-  partInWords: [bonds, gaps, clocks, fives].map(evenings.partInWords),
+  partInWords: [bonds, gaps, clocks, fives].map((part) => evenings.partInWords(part)),
   marking: evening((each) => [0, 1, 2].map((index) => evenings.marking(each, index))),
   cardLabel: [bonds, gaps, clocks].flatMap((part) => [
     evenings.cardLabel(part, 0, true),
@@ -83,14 +93,15 @@ const EVENING_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   elsewhere: evening((each) => [evenings.elsewhere(each, true), evenings.elsewhere(each, false)]),
   closed: evening((each) => [evenings.closed(each)]),
   partResultLine: evening((each) => [0, 1, 9].map((index) => evenings.partResultLine(each, index))),
+  ownEveningsOnly: [evenings.ownEveningsOnly()],
   comparison: [[], [0], [4], [2]].map((earlier) =>
     evenings.comparison(scored(bonds, { right: 2, earlier })),
   ),
   askWhatToFix: evening((each) => [evenings.askWhatToFix(each)]),
   continuedElsewhere: evening((each) => [evenings.continuedElsewhere(each)]),
-};
+});
 
-const FAMILY_TEXTS: Readonly<Record<string, readonly Said[]>> = {
+const familyTexts = (): Readonly<Record<string, readonly Said[]>> => ({
   notice: [families.notice(slip)],
   disagreed: [families.disagreed()],
   joined: [families.joined(slip, child), families.joined(slip, undefined)],
@@ -104,7 +115,7 @@ const FAMILY_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   askToLeave: [families.askToLeave([child, family('Otto')])],
   left: [families.left()],
   staying: [families.staying()],
-};
+});
 
 const GRADED = PROFILES.flatMap(({ id, grades: named }) =>
   named.map((grade) => ({ ...titled, curriculum: id, grade: grade.id })),
@@ -116,13 +127,13 @@ const LEGENDS = [
 ];
 const runs = RUNGS.filter((rung) => rung.kind === 'run');
 
-const GRADE_TEXTS: Readonly<Record<string, readonly Said[]>> = {
+const gradeTexts = (): Readonly<Record<string, readonly Said[]>> => ({
   gradeName: [...GRADED, titled].map(grades.gradeName),
   chooseCurriculum: [...GRADED, titled].map(grades.chooseCurriculum),
   chooseGrade: PROFILES.map(grades.chooseGrade),
-};
+});
 
-const STEP_TEXTS: Readonly<Record<string, readonly Said[]>> = {
+const stepTexts = (): Readonly<Record<string, readonly Said[]>> => ({
   chooseStrand: [null, 'Year 2, England'].flatMap((grade) =>
     [false, true].map((isMixed) => steps.chooseStrand(grade, isMixed)),
   ),
@@ -135,9 +146,9 @@ const STEP_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   wholeStepLabel: RUNGS.map(steps.wholeStepLabel),
   groupLabel: runs.map(steps.groupLabel),
   limitLabel: runs.map(steps.limitLabel),
-};
+});
 
-const TEACHER_TEXTS: Readonly<Record<string, readonly Said[]>> = {
+const teacherTexts = (): Readonly<Record<string, readonly Said[]>> => ({
   welcomeTeacher: [teachers.welcomeTeacher()],
   ask: (
     ['title', 'zone', 'roster', 'evening', 'nudge', 'digest', 'break', 'greeting'] as const
@@ -161,6 +172,8 @@ const TEACHER_TEXTS: Readonly<Record<string, readonly Said[]>> = {
       ...Array.from({ length: 9 }, () => ({ kind: 'present', line: 4, value: 'Otto' }) as const),
     ]),
   ],
+  moreProblems: [0, 1, 3].map(rosters.moreProblems),
+  linksMade: [rosters.linksMade()],
   rosterEmpty: [rosters.rosterEmpty()],
   rosterTooMany: [rosters.rosterTooMany(40, 30)],
   joinLinks: [
@@ -178,9 +191,9 @@ const TEACHER_TEXTS: Readonly<Record<string, readonly Said[]>> = {
     rosters.fullNameCaution,
   ),
   classMade: [teachers.classMade()],
-};
+});
 
-const PRINT_TEXTS: Readonly<Record<string, readonly Said[]>> = {
+const printTexts = (): Readonly<Record<string, readonly Said[]>> => ({
   paperName: (['a4', 'letter'] as const).map(prints.paperName),
   printButton: (['a4', 'letter'] as const).map(prints.printButton),
   printScreen: [0, 1, 12].map((number) =>
@@ -190,10 +203,13 @@ const PRINT_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   cardsSent: [prints.cardsSent()],
   sheetsSent: [0, 1, 12].map(prints.sheetsSent),
   squaresSent: [prints.squaresSent()],
+  noSlips: [prints.noSlips()],
+  noPlan: [prints.noPlan()],
+  noDays: [prints.noDays()],
   mistypedCode: [27, 28].map(prints.mistypedCode),
-};
+});
 
-const BUTTON_TEXTS: Readonly<Record<string, readonly Said[]>> = {
+const buttonTexts = (): Readonly<Record<string, readonly Said[]>> => ({
   timeButton: (['evening', 'nudge', 'digest'] as const).map((what) =>
     buttons.timeButton(what, '17:30'),
   ),
@@ -204,28 +220,37 @@ const BUTTON_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   amountButton: [-5, -1, 1, 5].map((by) => buttons.amountButton(by, 'cards')),
   secondsButton: ([-1, 1] as const).map(buttons.secondsButton),
   takeOutButton: [buttons.takeOutButton('halves')],
-};
+});
 
 /** What every function that makes words says, by the function's name. */
-export const ALL_TEXTS: Readonly<Record<string, readonly Said[]>> = {
-  ...BUTTON_TEXTS,
-  ...EVENING_TEXTS,
-  ...FAMILY_TEXTS,
-  ...PLAN_TEXTS,
-  ...PRINT_TEXTS,
-  ...GRADE_TEXTS,
-  ...STEP_TEXTS,
-  ...TEACHER_TEXTS,
-  ...CHILDREN_TEXTS,
-  ...GREETING_TEXTS,
-  ...RIGHTS_TEXTS,
+export const allTexts = (): Readonly<Record<string, readonly Said[]>> => ({
+  ...buttonTexts(),
+  ...eveningTexts(),
+  ...familyTexts(),
+  ...paceTexts(),
+  ...planTexts(),
+  ...printTexts(),
+  ...gradeTexts(),
+  ...stepTexts(),
+  ...teacherTexts(),
+  ...childrenTexts(),
+  ...greetingTexts(),
+  ...rightsTexts(),
+  ...languagesTexts(),
+  ...settingsTexts(NICKNAME),
   errorText: [errors.errorText(new AppError('invalid', 'title'))],
+  ourFault: [errors.ourFault()],
+  tryingAgain: [errors.tryingAgain()],
+  staleButton: [errors.staleButton()],
+  codesPaused: [1, 39].map(limits.codesPaused),
+  leftOut: [limits.leftOut()],
   noFiles: [general.noFiles()],
   privateOnly: [general.privateOnly()],
   ...bookTexts(NICKNAME),
   ...teachersTexts(NICKNAME),
-  ...DIGEST_TEXTS,
+  ...turnsTexts(NICKNAME),
+  ...digestTexts(),
   chooseWay: [ways.chooseWay(), ways.chooseWay([NICKNAME, 'Otter'])],
   wayChosen: WAYS.map(ways.wayChosen),
   wayLabel: WAYS.map(ways.wayLabel),
-};
+});

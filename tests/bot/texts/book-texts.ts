@@ -62,6 +62,8 @@ export function bookTexts(nickname: string): Readonly<Record<string, readonly (T
     badBook: ['Pebble Path', '9'.repeat(4_000)].map(questions.badBook),
     bookAdded: [questions.bookAdded(pebblePath)],
     bookChanged: [questions.bookChanged()],
+    bookGone: [books.bookGone()],
+    noBook: [books.noBook()],
     pageSet: [1, 49].map((page) => questions.pageSet(pebblePath, page, nickname)),
     classPageSet: [0, 1, 12].flatMap((moved) =>
       [0, 1, 3].map((further) => questions.classPageSet(pebblePath, 14, { moved, further })),

@@ -46,7 +46,7 @@ const PROBLEMS = [
 ] as const;
 
 /** What every function says that makes words about children, class lists and what was taken back. */
-export const CHILDREN_TEXTS: Readonly<Record<string, readonly (Text | string | null)[]>> = {
+export const childrenTexts = (): Readonly<Record<string, readonly (Text | string | null)[]>> => ({
   actWords: STORED.flatMap((act) => [acts.actWords(act, NICKNAME), acts.actWords(act, null)]),
   actsToUndo: [acts.actsToUndo([], 0, 1), acts.actsToUndo(kept, 0, 1), acts.actsToUndo(kept, 1, 3)],
   actButton: kept.flatMap((act) => [acts.actButton(act, true), acts.actButton(act, false)]),
@@ -101,7 +101,8 @@ export const CHILDREN_TEXTS: Readonly<Record<string, readonly (Text | string | n
   listEmpty: COLUMNS.map(classFiles.listEmpty),
   listTooMany: [classFiles.listTooMany(40, 30)],
   whichColumn: [classFiles.whichColumn()],
+  listGone: [classFiles.listGone()],
   columnLabel: COLUMNS.map(classFiles.columnLabel),
   addAllButton: [1, 24].map(classFiles.addAllButton),
   movedToClass: [true, false].map((hasPlan) => moved.movedToClass(family(NICKNAME), hasPlan)),
-};
+});

@@ -3,7 +3,7 @@ import * as texts from '../../../bot/texts/children.ts';
 import { columnLabel, listProblems } from '../../../bot/texts/class-file.ts';
 import { fullNameCaution } from '../../../bot/texts/roster.ts';
 import { kingfisher, listed } from '../support/kingfisher.ts';
-import { CHILDREN_TEXTS } from './children-texts.ts';
+import { childrenTexts } from './children-texts.ts';
 
 describe('the class’s list', () => {
   it('says how many have joined and names the first of the others', () => {
@@ -50,7 +50,7 @@ it('the first few of many are named as the docstring says', () => {
 });
 
 it('no text about children or class lists has more than nine lines', () => {
-  for (const text of Object.values(CHILDREN_TEXTS).flat()) {
+  for (const text of Object.values(childrenTexts()).flat()) {
     expect(String(text).split('\n').length).toBeLessThanOrEqual(9);
   }
 });

@@ -91,7 +91,12 @@ const now: classNows.ClassNow = {
 const beforeEvening = { ...now, practised: [], notToday: 0, waiting: 0, unsent: 0 };
 
 /** What every function says that makes words about a week, a child's page and its report. */
-export const DIGEST_TEXTS: Readonly<Record<string, readonly Said[]>> = {
+export const digestTexts = (): Readonly<Record<string, readonly Said[]>> => ({
+  ...weekTexts(),
+  ...childTexts(),
+});
+
+const weekTexts = (): Readonly<Record<string, readonly Said[]>> => ({
   tableHeader: digestTables.tableHeader(WEEK, STRANDS),
   growthWords: (['rising', 'steady', 'falling', 'too_little'] as const).map((trend) =>
     digestTables.growthWords({ trend, evenings: 1, aWeek: null }),
@@ -121,8 +126,11 @@ export const DIGEST_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   acceptButton: STRANDS.map(proposals.acceptButton),
   acceptAllButton: [2, 6].map(proposals.acceptAllButton),
   accepted: [proposals.accepted(steps)],
+  movedOn: [proposals.movedOn()],
+  inUseAlready: [proposals.inUseAlready()],
+  earlierWeek: [proposals.earlierWeek()],
   digestPageWords: all.flatMap((summary) => {
-    const words = digestPages.digestPageWords(TITLE, summary, steps);
+    const words = digestPages.digestPageWords(summary, steps);
     const passages = [words.strands, words.wobbling, words.proposals, words.families];
     return [
       words.answer,
@@ -131,7 +139,16 @@ export const DIGEST_TEXTS: Readonly<Record<string, readonly Said[]>> = {
     ];
   }),
   digestPrinted: [digestPages.digestPrinted()],
-  factInWords: (['add:3+4', 'clock:0330', 'next:95+5'] as const).map(facts.factInWords),
+  gridNote: [digestPages.gridNote()],
+  digestCaution: [digests.digestCaution()],
+  headline: all.map(digests.headline),
+  howEnded: all.map(digests.howEnded),
+  secureMeans: [strandTexts.secureMeans()],
+  noDigestFile: [digestFiles.noDigestFile()],
+  noPicture: [digestFiles.noPicture()],
+  factInWords: (['add:3+4', 'clock:0330', 'next:95+5'] as const).map((fact) =>
+    facts.factInWords(fact),
+  ),
   classNow: [
     now,
     { ...now, practised: Array.from({ length: 30 }, () => NICKNAME), waiting: 0, unsent: 0 },
@@ -142,6 +159,9 @@ export const DIGEST_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   ].map(classNows.classNow),
   chooseChild: [1, 3].map((pages) => classNows.chooseChild(TITLE, { page: 0, pages })),
   digestButton: [classNows.digestButton(FRIDAY)],
+});
+
+const childTexts = (): Readonly<Record<string, readonly Said[]>> => ({
   childButton: [true, false].map((has) => classNows.childButton(child, has)),
   childPage: [
     page,
@@ -155,6 +175,8 @@ export const DIGEST_TEXTS: Readonly<Record<string, readonly Said[]>> = {
     childPages.workbookWords({ book: { title: NICKNAME, lastPage: 48 }, page: 3 }),
   ],
   evenings: [1, 23].map(childPictures.evenings),
+  ownPast: [childPictures.ownPast()],
+  noChildPicture: [childPictures.noChildPicture()],
   childPictureSent: [childPictures.childPictureSent(child)],
   reportWords: [aReport, noReport].flatMap((report) =>
     [null, 'Workbook: all done.'].flatMap((workbook) => {
@@ -167,4 +189,6 @@ export const DIGEST_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   chooseReport: [NICKNAME, null].map((whose) => reports.chooseReport(TITLE, whose)),
   reportSent: [1, 24].map(reports.reportSent),
   reportFoot: [reports.reportFoot(FRIDAY)],
-};
+  theChild: [reports.theChild()],
+  noReport: [reports.noReport()],
+});

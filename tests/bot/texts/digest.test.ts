@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { DIGEST_CAUTION, digest, wobbleList } from '../../../bot/texts/digest.ts';
+import { digest, digestCaution, wobbleList } from '../../../bot/texts/digest.ts';
 import { callList } from '../../../bot/texts/digest-calls.ts';
 import { strandList, strandsLine } from '../../../bot/texts/digest-strands.ts';
 import { type ChildWeek, rungById, type WeekSummary } from '../../../drills/index.ts';
@@ -133,7 +133,7 @@ describe('a digest', () => {
   });
 
   it('ends with what a score is not', () => {
-    expect(textOf(summaryOf([])).endsWith(`\n${DIGEST_CAUTION}`)).toBe(true);
+    expect(textOf(summaryOf([])).endsWith(`\n${digestCaution()}`)).toBe(true);
   });
 });
 

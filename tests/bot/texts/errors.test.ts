@@ -1,7 +1,9 @@
 import { readdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { errorText, OUR_FAULT, STALE_BUTTON } from '../../../bot/texts/errors.ts';
+import { readIn } from '../../../bot/language/index.ts';
+import { errorText, ourFault, staleButton, tryingAgain } from '../../../bot/texts/errors.ts';
+import { codesPaused } from '../../../bot/texts/limits.ts';
 import { AppError, type ErrorCode } from '../../../db/index.ts';
 
 const root = join(import.meta.dirname, '../../..');
@@ -10,7 +12,7 @@ const REFUSED = /refuse\('([^']+)'\)/g;
 const CODES: readonly ErrorCode[] = ['not_found', 'invalid', 'conflict', 'expired', 'used_up'];
 
 /** What only the operator meets, when a program is started. */
-const OPERATORS = ['roots', 'claim-store'];
+const OPERATORS = ['roots', 'claim-store', 'dead-letters'];
 
 /** Where the general reply says all there is to say. */
 const GENERAL = ['not_found class', 'not_found child', 'not_found helper'];
@@ -73,11 +75,18 @@ describe('the reply to an error of ours', () => {
   });
 });
 
-it('the words for what we did not foresee fit an alert too', () => {
-  for (const words of [OUR_FAULT, STALE_BUTTON]) {
-    expect(words.length).toBeLessThanOrEqual(200);
-  }
-});
+it.each(['en', 'af', 'es', 'de', 'fr'] as const)(
+  'every reply fits an alert in %s, and so do the words for what we did not foresee',
+  (language) => {
+    const replies = readIn(language, () => [
+      ...thrown.map(([code, what]) => errorText(new AppError(code, what))),
+      ...CODES.map((code) => errorText(new AppError(code, 'something else'))),
+      ...[ourFault(), staleButton(), tryingAgain(), codesPaused(60)],
+    ]);
+    expect(replies.filter(({ length }) => length > 200)).toEqual([]);
+    expect(replies.filter((reply) => !/^[\p{Lu}’].*\.$/u.test(reply))).toEqual([]);
+  },
+);
 
 /** Every code and thing that the sources throw. */
 async function thrownPairs(): Promise<[ErrorCode, string][]> {

@@ -34,11 +34,13 @@ const PLANS: readonly (WeekPlan | null)[] = [
 ];
 
 /** What every function says that makes words about greetings and about what is for one child only. */
-export const GREETING_TEXTS: Readonly<Record<string, readonly (Text | string | null)[]>> = {
+export const greetingTexts = (): Readonly<Record<string, readonly (Text | string | null)[]>> => ({
   adjustedLine: ADJUSTMENTS.map((each) => adjusted.adjustedLine(each, NICKNAME)),
   greetingHeading: [greetings.greetingHeading(HERON)],
   greetingMessage: [greetings.greetingMessage(HERON, 'Dear all,\n\nשלום <b>to you</b>')],
   noGreeting: [greetings.noGreeting(HERON)],
+  greetingQuestion: [greetings.greetingQuestion()],
+  recordingGone: [greetings.recordingGone()],
   greetingHome: GREETINGS.flatMap((greeting) =>
     [true, false].flatMap((isOver) =>
       [true, false].map((isOurs) => greetings.greetingHome(HERON, greeting, { isOver, isOurs })),
@@ -66,4 +68,4 @@ export const GREETING_TEXTS: Readonly<Record<string, readonly (Text | string | n
     PLANS.map((plan) => ownWays.ownWay({ ...listed(1, NICKNAME), adjustment }, plan)),
   ),
   ownWayLine: ADJUSTMENTS.map(ownWays.ownWayLine),
-};
+});

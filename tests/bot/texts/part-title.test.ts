@@ -1,6 +1,14 @@
 import { expect, it } from 'vitest';
+import { readIn } from '../../../bot/language/index.ts';
 import { packPreview } from '../../../bot/screens/preview-state.ts';
-import { partInList, partTitle, shortPartTitle } from '../../../bot/texts/part-title.ts';
+import {
+  partInList,
+  partTitle,
+  rungTitle,
+  shortPartTitle,
+  strandColumn,
+  strandName,
+} from '../../../bot/texts/part-title.ts';
 
 const mixed = { rung: 'doubles.to5', also: ['bonds.make10'] } as const;
 
@@ -23,6 +31,22 @@ it('a part of one step has the same name everywhere', () => {
     'doubles to 5 + 5',
     'doubles to 5 + 5',
   ]);
+});
+
+it('a step and a strand are named in the language of whoever reads', () => {
+  expect(rungTitle('bonds.to10')).toBe('adding within 10');
+  expect(strandName('bonds')).toBe('number bonds');
+  expect(strandColumn('times')).toBe('times tables');
+  readIn('de', () => {
+    expect(rungTitle('bonds.to10')).toBe('Plusaufgaben bis 10');
+    expect(shortPartTitle({ rung: 'doubles.to5', also: ['halves.to10'] })).toBe(
+      'gemischt: Verdoppeln und Halbieren',
+    );
+  });
+});
+
+it('a step that this release does not know is shown by its id, not refused', () => {
+  expect(rungTitle('bonds.to30')).toBe('bonds.to30');
 });
 
 it('a preview’s state reads as its docstring says', () => {

@@ -13,7 +13,7 @@ import {
   PROFILES,
   RUNGS,
   type RungId,
-  rungById,
+  STRANDS,
   weekStarts,
   YEAR_SHARES,
 } from '../../../drills/index.ts';
@@ -62,8 +62,10 @@ const TERMS = [null, 1, 3, 7].flatMap((week) =>
 type Said = Text | string | null;
 
 /** What the week plan and the term say, by the function's name. */
-export const PLAN_TEXTS: Readonly<Record<string, readonly Said[]>> = {
+export const planTexts = (): Readonly<Record<string, readonly Said[]>> => ({
   rungTitle: RUNGS.map(({ id }) => titles.rungTitle(id)),
+  strandName: STRANDS.map(titles.strandName),
+  strandColumn: STRANDS.map(titles.strandColumn),
   partTitle: all.map(titles.partTitle),
   partInList: all.map(titles.partInList),
   shortPartTitle: all.map(titles.shortPartTitle),
@@ -80,7 +82,7 @@ export const PLAN_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   ),
   mixedPartScreen: MIXED.flatMap((part) =>
     everyBasis(part.rung).map((basis) =>
-      plans.mixedPartScreen(part, [{ title: rungById(part.rung)?.title ?? '', basis }]),
+      plans.mixedPartScreen(part, [{ title: titles.rungTitle(part.rung), basis }]),
     ),
   ),
   alreadyInPlan: [plans.alreadyInPlan(2)],
@@ -109,6 +111,8 @@ export const PLAN_TEXTS: Readonly<Record<string, readonly Said[]>> = {
   weeksButton: [1, 10].map(terms.weeksButton),
   makeTermButton: [terms.makeTermButton(day('2026-09-14'))],
   termWeekButton: [terms.termWeekButton(3)],
+  termMovedOn: [terms.termMovedOn()],
+  previewName: [previews.previewName()],
   previewNote: [false, true].map(previews.previewNote),
   previewOver: [previews.previewOver()],
-};
+});

@@ -14,7 +14,7 @@ const own: readonly OwnChild[] = [
 ];
 
 /** What each of these functions says, by its name. */
-export const RIGHTS_TEXTS: Readonly<Record<string, readonly (Text | string)[]>> = {
+export const rightsTexts = (): Readonly<Record<string, readonly (Text | string)[]>> => ({
   erasingForHelper: [rights.erasingForHelper(child)],
   keptForHelper: [rights.keptForHelper(child)],
   erasingForTeacher: [rights.erasingForTeacher(child)],
@@ -28,4 +28,4 @@ export const RIGHTS_TEXTS: Readonly<Record<string, readonly (Text | string)[]>> 
   notErased: [rights.notErased()],
   nothingHeld: [rights.nothingHeld()],
   erasedByOperator: [true, false].map((done) => rights.erasedByOperator(done, 'an-id')),
-};
+});

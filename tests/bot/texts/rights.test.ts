@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { heldTable } from '../../../bot/features/held-table.ts';
+import { readIn } from '../../../bot/language/index.ts';
 import { CODES_DAYS, type HeldData, LEFT_DAYS, MARKS_DAYS, NOTES_DAYS } from '../../../db/index.ts';
 import { TABLES } from '../../support/raw-rows.ts';
 
@@ -20,10 +21,15 @@ const DATA: HeldData = {
     archivedAt: null,
     erasingSince: null,
     adjustment: null,
+    pace: [],
   },
   you: {
     chatId: 2003,
     way: 'clip',
+    display: { bigger: false, noTiming: false, quiet: true, clockAid: false, monthly: true },
+    relation: 'parent',
+    pictureMonth: null,
+    dataUsed: [{ month: '2026-09', bytes: 240_000 }],
     joinedAt: '2026-09-14T08:00:00.000Z',
     agreements: [],
     messages: [],
@@ -43,6 +49,12 @@ it('a nickname that looks like a formula is kept from running, and quoted as RFC
       .slice(1, -1)
       .every((row) => row.length > 0),
   ).toBe(true);
+});
+
+it('the table has its headings and words in the reader’s language', () => {
+  const rows = readIn('de', () => heldTable(DATA)).split('\r\n');
+  expect(rows[0]).toBe('\ufeffwas,wann,Name,Wert,mehr');
+  expect(rows[3]).toContain(',Klasse,Kingfisher class,');
 });
 
 it('the notice and the record say the times that are kept, and that the school decides', () => {

@@ -44,9 +44,9 @@ export const TEACHERS_MODULES: Readonly<Record<string, unknown>>[] = [
 export function teachersTexts(nickname: string): Texts {
   const view = { title: 'Kingfisher class 🐦', isArchived: true, nicknames: [nickname, 'Otter'] };
   return {
-    ...BREAK_TEXTS,
+    ...breakTexts(),
     ...helpTexts(nickname),
-    ...TEACHER_TEXTS,
+    ...teacherTexts(),
     classStopped: [news.classStopped(view)],
     classResumed: [news.classResumed(view)],
     classStoppedForTeacher: [news.classStoppedForTeacher(view)],
@@ -57,7 +57,8 @@ export function teachersTexts(nickname: string): Texts {
 
 const words = { place: 'South Africa', of: 8, chosen: 7, page: 0, pages: 2 };
 
-const BREAK_TEXTS: Texts = {
+const breakTexts = (): Texts => ({
+  askBreak: [breaks.askBreak()],
   breakList: [
     breaks.breakList(kingfisher, []),
     breaks.breakList(kingfisher, [halfTerm], { page: 1, pages: 2 }),
@@ -80,7 +81,7 @@ const BREAK_TEXTS: Texts = {
   addHolidaysButton: [1, 6].map(breaks.addHolidaysButton),
   holidaysAdded: [0, 1, 6].map(breaks.holidaysAdded),
   choosePlace: [breaks.choosePlace(null, 0, 15), breaks.choosePlace('Germany', 0, 1)],
-};
+});
 
 function helpTexts(nickname: string): Texts {
   const child = family(nickname);
@@ -101,13 +102,17 @@ function helpTexts(nickname: string): Texts {
   };
 }
 
-const TEACHER_TEXTS: Texts = {
+const teacherTexts = (): Texts => ({
   zoneButton: [setUp.zoneButton('America/New_York', '05:00')],
   severalZones: [setUp.severalZones(['America/Monterrey', 'Europe/London'])],
   chooseFirstGrade: [null, ...PROFILES.slice(0, 1)].map((profile) =>
     setUp.chooseFirstGrade(kingfisher, profile),
   ),
   cancelled: [setUp.cancelled()],
+  zoneQuestion: [setUp.zoneQuestion()],
+  noFirstPlan: [setUp.noFirstPlan()],
+  nothingAsked: [setUp.nothingAsked()],
+  classGoneOn: [setUp.classGoneOn()],
   teacherList: [
     teachers.teacherList(kingfisher, [you], []),
     teachers.teacherList(kingfisher, [you, other], open),
@@ -118,10 +123,11 @@ const TEACHER_TEXTS: Texts = {
   ),
   removeTeacherButton: [teachers.removeTeacherButton(kingfisher, other, 1)],
   teacherRemoved: [teachers.teacherRemoved()],
+  linkMade: [teachers.linkMade()],
   askToLeaveClass: [teachers.askToLeaveClass(kingfisher)],
   classLeft: [teachers.classLeft()],
   classArchived: [teachers.classArchived(kingfisher)],
   joinedClass: (['co', 'lead'] as const).map((role) => teachers.joinedClass(kingfisher, role)),
   classList: [teachers.classList(0, 0, 1), teachers.classList(9, 0, 2)],
   byInvitation: [teachers.byInvitation()],
-};
+});

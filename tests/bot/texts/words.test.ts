@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { readIn } from '../../../bot/language/index.ts';
 import {
   bold,
-  count,
+  dayAndMonth,
   dayName,
   dayRange,
   lines,
@@ -39,12 +40,6 @@ describe('words for numbers of things', () => {
     expect(listOf([])).toBe('');
   });
 
-  it('only one is singular', () => {
-    expect(count(1, 'page', 'pages')).toBe('1 page');
-    expect(count(0, 'page', 'pages')).toBe('0 pages');
-    expect(count(2, 'page', 'pages')).toBe('2 pages');
-  });
-
   it.each<[number, number, string]>([
     [14, 15, 'pages 14 and 15'],
     [14, 14, 'page 14'],
@@ -78,6 +73,52 @@ describe('words for days', () => {
     expect(dayRange(day, storedDay('2026-09-18'))).toMatch(/^Tue,? 15 Sept? to Fri,? 18 Sept?$/);
     expect(weekdayName(1, 'long')).toBe('Monday');
     expect(weekdayName(7, 'short')).toBe('Sun');
+  });
+});
+
+describe('words for days and lists in the reader’s language', () => {
+  const monday = storedDay('2026-09-14');
+  const friday = storedDay('2026-09-18');
+
+  // Weekdays, months and "and" as CLDR 45 has them, without the points behind what is shortened.
+  it.each([
+    ['af', 'Maandag', 'Ma 14 Sep tot Vr 18 Sep', 'Ma tot Vr', 'Ma en Wo', 'bladsye 14 en 15'],
+    [
+      'es',
+      'lunes',
+      'del lun 14 sept al vie 18 sept',
+      'de lun a vie',
+      'lun y mié',
+      'páginas 14 y 15',
+    ],
+    ['de', 'Montag', 'Mo 14. Sept bis Fr 18. Sept', 'Mo bis Fr', 'Mo und Mi', 'Seiten 14 und 15'],
+    [
+      'fr',
+      'lundi',
+      'du lun 14 sept au ven 18 sept',
+      'du lun au ven',
+      'lun et mer',
+      'pages 14 et 15',
+    ],
+  ] as const)('%s', (language, long, range, school, two, pages) => {
+    const said = readIn(language, () => [
+      dayName(monday),
+      dayRange(monday, friday),
+      weekdayRange([1, 2, 3, 4, 5]),
+      weekdayRange([1, 3]),
+      pageRange(14, 15),
+    ]);
+    expect(said).toEqual([long, range, school, two, pages]);
+  });
+
+  it('the first of a month is the 1er in French and nowhere else', () => {
+    const may = storedDay('2027-05-01');
+    expect(readIn('fr', () => [shortDate(may), dayAndMonth(may)])).toEqual([
+      'sam 1er mai',
+      '1er mai',
+    ]);
+    expect(readIn('de', () => dayAndMonth(may))).toBe('1. Mai');
+    expect(readIn('fr', () => dayAndMonth(storedDay('2027-05-11')))).toBe('11 mai');
   });
 });
 

@@ -1,0 +1,77 @@
+# Not checked by a native speaker.
+
+errors-invalid-title = ’n Naam het 1 tot { $most } karakters. Stuur asseblief ’n korter een.
+errors-invalid-zone = Ek ken nie daardie tydsone nie. Stuur een soos Africa/Johannesburg of Europe/London.
+errors-invalid-weekdays = Minstens een skooldag is nodig. Kies eers ’n ander een.
+errors-invalid-evening-time = Die aandtyd is van { $from } tot { $to }. Stuur asseblief ’n tyd daartussen.
+errors-invalid-nudge-time = Die herinnering word op die laatste om { $latest } gestuur. Stuur asseblief ’n vroeër tyd.
+errors-invalid-nudge-too-early = Die herinnering kom minstens { $minutes } minute ná die aandtyd. Verander eers die ander tyd.
+errors-invalid-number-of-children = ’n Klas het hoogstens { $most } kinders. Skep ’n tweede klas vir die ander.
+errors-invalid-break-title = ’n Vakansie se naam het 1 tot { $most } karakters. Stuur asseblief ’n korter een.
+errors-invalid-number-of-breaks = Hoogstens { $most } vakansies kan gelyk bygevoeg word. Laat ’n paar uit.
+errors-invalid-country = Daar is geen vakansiedae vir daardie land nie. Kies ’n ander een.
+errors-invalid-break-order = ’n Vakansie se laaste dag is nie voor sy eerste nie. Stuur die vakansie asseblief weer.
+errors-invalid-book-title = ’n Werkboek se titel het 1 tot { $most } karakters. Stuur asseblief ’n korter een.
+errors-invalid-page = Bladsye is van 1 tot { $most }. Stuur die werkboek asseblief weer.
+errors-invalid-page-order = Die eerste bladsy kom voor die laaste. Stuur die werkboek asseblief weer.
+errors-invalid-pages-a-day = Bladsye per dag is van 1 tot { $most }. Stuur die werkboek asseblief weer.
+errors-invalid-number-of-books = Hoogstens { $most } werkboeke staan in ’n ry. Bêre eers een.
+errors-invalid-page-of-the-book = Daardie bladsy is nie in die werkboek nie. Stuur asseblief een wat is.
+errors-invalid-pages = Soveel bladsye op een aand kan nie bewaar word nie. Tik op ’n kleiner getal.
+errors-invalid-way = Daardie manier om kaarte te wys, is daar nie. Stuur /show en kies een.
+errors-invalid-curriculum = Ek ken nie daardie kurrikulum nie. Maak die weekplan oop en kies weer.
+errors-invalid-grade = Daardie kurrikulum het nie so ’n graad nie. Maak die weekplan oop en kies weer.
+errors-invalid-greeting-text = ’n Geskrewe groet het 1 tot { $most } karakters. Stuur asseblief ’n ander een.
+errors-invalid-greeting-days = ’n Groet se laaste dag is nie voor sy eerste nie. Kies sy week weer.
+errors-invalid-term-weeks = ’n Kwartaal het van { $least } tot { $most } weke. Haal eers ’n ander week uit.
+errors-invalid-only-week = Dit is die kwartaal se enigste week. Beëindig eerder die kwartaal, op sy skerm.
+errors-invalid-week-plan = Hierdie plan kan nie so gebruik word nie. Maak die weekplan oop en kies weer.
+errors-invalid-language = Ek praat nie daardie taal nie. Stuur /language en kies een.
+errors-invalid-pause = ’n Pouse is hoogstens { $most } dae, en sy laaste dag lê nog voor. Stuur /pause en kies weer.
+errors-invalid-drill-days = Die oefening kom op minstens een dag. Stuur /days en kies, of /pause om te rus.
+errors-invalid-switch = Daar is nie so ’n instelling nie. Stuur /settings en kies weer.
+errors-invalid-relation = Dit is nie een van die antwoorde nie. Tik op een van die knoppies.
+errors-invalid-sibling-age = Daardie ouderdom kan nie gekies word nie. Tik op een van die ouderdomme op die knoppies.
+errors-invalid = Daardie waarde kan nie gebruik word nie.
+
+errors-not_found-message = Hierdie knoppie is op iemand anders se boodskap. Niks is verander nie.
+errors-not_found-slip = Hierdie skakel is nie geldig nie. Dalk het ’n nuwer een dit vervang. Vra asseblief die onderwyser vir ’n nuwe skakel.
+errors-not_found-teacher-invitation = Hierdie uitnodiging is nie meer geldig nie. Vra asseblief wie dit vir u gegee het vir ’n nuwe een.
+errors-not_found-co-teacher = Daardie mede-onderwyser het die klas reeds verlaat.
+errors-not_found-evening = Hierdie oefening is nie u s’n om te merk nie, of nie meer nie. Niks is verander nie.
+errors-not_found-break = Daardie vakansie is reeds weg.
+errors-not_found-book = Daardie werkboek is gebêre, of dit is nie u s’n om te verander nie.
+errors-not_found-column = Daardie lêer het nie so ’n kolom nie. Stuur die lêer weer.
+errors-not_found-erasure = Dit is nie u s’n om te verander nie, of dit is reeds weg. Niks is verander nie.
+errors-not_found-act = Hier is niks om terug te neem nie, of dit is nie u s’n om terug te neem nie.
+errors-not_found-draft-plan = Daar is geen veranderinge om te gebruik nie.
+errors-not_found-term = Geen kwartaal is meer in gebruik nie. Maak die weekplan oop.
+errors-not_found-term-week = Die kwartaal het nie meer so ’n week nie. Maak die kwartaal weer oop.
+errors-not_found-account = Ek ken u nog nie hier nie. Maak eers die skakel oop wat u gekry het.
+errors-not_found-bot = Daardie bot het nog nie hier geloop nie. Begin dit een keer en probeer dan weer.
+errors-not_found-greeting = Daardie groet is nie meer in gebruik nie. Maak “{ $greeting }” weer oop om te sien watter een is.
+errors-not_found = Dit is nie meer hier nie, of dit is nie u s’n om te verander nie.
+
+errors-conflict-lead-only = Net die hoofonderwyser van die klas kan dit doen. Niks is verander nie.
+errors-conflict-lead-leaves = Die hoofonderwyser kan nie die klas verlaat nie. Gee dit eers oor, of argiveer dit. Niks is verander nie.
+errors-conflict-week-plan = ’n Ander weekplan is intussen in gebruik geneem. Niks is verander nie: kyk asseblief na die plan wat geld.
+errors-conflict-undo = Dit kan nie meer teruggeneem word nie: iets anders het intussen verander. Nou is niks verander nie.
+errors-conflict-archived-class = Die kind is in ’n klas wat geargiveer is. Niks is verander nie. Neem eers die argivering terug: stuur /undo.
+errors-conflict-nickname-in-the-class = ’n Ander kind van daardie klas het hierdie bynaam. Niks is verander nie. Hernoem eers een van die twee.
+errors-conflict-book-title = ’n Werkboek met daardie titel is reeds in die ry. Tik daarop om dit te verander, of stuur ’n ander titel.
+errors-conflict-erasure = Die klas is vol, of ’n ander kind het nou hierdie bynaam. Vra asseblief die onderwyser om plek te maak, en tik dan weer op “{ $undo }”.
+errors-conflict-helper = U help hierdie kind reeds. Stuur /today vir vandag se oefening.
+errors-conflict-term = ’n Ander kwartaal is intussen in gebruik geneem. Niks is verander nie.
+errors-conflict-term-weeks = Die kwartaal is nou vol, so die week pas nie weer in nie. Haal eers ’n ander week uit.
+errors-conflict-nickname = Een van hierdie byname is reeds in die klas. Niks is bygevoeg nie. Stuur die lys asseblief weer.
+errors-conflict-share = Dit het intussen verander, so geen skakel is gemaak nie. Stuur /share om te sien hoe dit staan.
+errors-conflict = Dit is reeds daar.
+
+errors-expired-slip = Hierdie skakel is te oud. Vra asseblief die onderwyser vir ’n nuwe een.
+errors-expired-undo = Dit was meer as ’n dag gelede en kan nie meer teruggeneem word nie.
+errors-expired = Daardie dag is verby. Stuur /today vir vandag se oefening.
+errors-used_up = Hierdie skakel is so dikwels gebruik as wat dit mag. Vra asseblief die onderwyser vir ’n nuwe een.
+
+errors-our-fault = Iets het aan ons kant verkeerd geloop. Niks wat u gedoen het, is verlore nie. Probeer asseblief oor ’n minuut weer.
+errors-trying-again = Dit het nie dadelik gewerk nie. Ek probeer weer.
+errors-stale-button = Daardie knoppie is van ’n ouer boodskap. Stuur /today of /class vir ’n vars een.

@@ -1,0 +1,3 @@
+# Not checked by a native speaker.
+facts-clock = die horlosie op { $time }
+facts-next = { $question }, { $answer }

@@ -1,0 +1,23 @@
+# Not checked by a native speaker.
+joining-ask-relation = Wie is u vir { $name }?
+joining-relation-kept = Net vir u gesin bewaar: geen onderwyser sien dit nie. ’n Broer of suster help vanaf { $age }, soos die skool kies.
+joining-parent = Ouer of voog
+joining-sibling = Broer of suster, { $age } of ouer
+joining-adult = ’n Ander volwassene
+joining-rather-not = Sê liewer nie
+joining-keep = Laat dit so
+joining-ask-time = Wanneer moet die oefening kom?
+joining-time-now = Nou om { $time }, vir al die kinders wat u help.
+joining-time-other = ’n Ander tyd? Stuur dit so: /time 18:15
+joining-all-set = Alles gereed.
+joining-comes = { $name } se oefening kom { $days } om { $time }.
+joining-change = /settings verander enigiets hiervan, /stop beëindig dit. Niemand vra hoekom nie.
+joining-leave-whom = Vir wie wil u ophou help?
+joining-leave-names = U help { $names }.
+joining-leave-effect = Daar kom geen boodskappe meer oor ’n kind vir wie u ophou nie, en u toestemming daarvoor word teruggetrek.
+joining-leave-erase = Wat gemerk is, bly by die klas. Moet dit ook uitgevee word? Stuur dan eers /erase.
+joining-leave-one = Hou op vir { $name }
+joining-leave-all = Hou op vir almal
+joining-left-one = Klaar: geen boodskappe oor { $name } kom meer nie. Dankie vir die tyd wat u gegee het.
+joining-others-go-on = { $names }: die oefening gaan aan soos voorheen.
+joining-come-back = Om weer te help, maak die skakel weer oop of vra die onderwyser vir ’n nuwe een.

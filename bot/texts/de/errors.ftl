@@ -1,0 +1,77 @@
+# Not checked by a native speaker.
+
+errors-invalid-title = Ein Name hat 1 bis { $most } Zeichen. Bitte senden Sie einen kürzeren.
+errors-invalid-zone = Diese Zeitzone kenne ich nicht. Senden Sie eine wie Africa/Johannesburg oder Europe/London.
+errors-invalid-weekdays = Mindestens ein Schultag ist nötig. Wählen Sie zuerst einen anderen.
+errors-invalid-evening-time = Die Abendzeit liegt zwischen { $from } und { $to } Uhr. Bitte senden Sie eine Uhrzeit dazwischen.
+errors-invalid-nudge-time = Die Erinnerung kommt spätestens um { $latest } Uhr. Bitte senden Sie eine frühere Uhrzeit.
+errors-invalid-nudge-too-early = Die Erinnerung kommt mindestens { $minutes } Minuten nach der Abendzeit. Ändern Sie zuerst die andere Zeit.
+errors-invalid-number-of-children = Eine Klasse hat höchstens { $most } Kinder. Legen Sie für die anderen eine zweite Klasse an.
+errors-invalid-break-title = Der Name freier Tage hat 1 bis { $most } Zeichen. Bitte senden Sie einen kürzeren.
+errors-invalid-number-of-breaks = Höchstens { $most } Einträge auf einmal. Lassen Sie einige weg.
+errors-invalid-country = Für dieses Land gibt es keine Feiertage. Wählen Sie ein anderes.
+errors-invalid-break-order = Der letzte freie Tag liegt nicht vor dem ersten. Bitte senden Sie es noch einmal.
+errors-invalid-book-title = Der Titel eines Arbeitshefts hat 1 bis { $most } Zeichen. Bitte senden Sie einen kürzeren.
+errors-invalid-page = Seiten gehen von 1 bis { $most }. Bitte senden Sie das Arbeitsheft noch einmal.
+errors-invalid-page-order = Die erste Seite kommt vor der letzten. Bitte senden Sie das Arbeitsheft noch einmal.
+errors-invalid-pages-a-day = Am Tag sind 1 bis { $most } Seiten möglich. Bitte senden Sie das Arbeitsheft noch einmal.
+errors-invalid-number-of-books = Höchstens { $most } Arbeitshefte stehen in der Reihe. Legen Sie zuerst eines weg.
+errors-invalid-page-of-the-book = Diese Seite gibt es im Arbeitsheft nicht. Bitte senden Sie eine, die es gibt.
+errors-invalid-pages = So viele Seiten an einem Abend lassen sich nicht speichern. Tippen Sie auf eine kleinere Zahl.
+errors-invalid-way = Diese Art, Karten zu zeigen, gibt es nicht. Senden Sie /show und wählen Sie eine.
+errors-invalid-curriculum = Diesen Lehrplan kenne ich nicht. Öffnen Sie den Wochenplan und wählen Sie noch einmal.
+errors-invalid-grade = Diese Stufe gibt es in dem Lehrplan nicht. Öffnen Sie den Wochenplan und wählen Sie noch einmal.
+errors-invalid-greeting-text = Ein geschriebener Gruß hat 1 bis { $most } Zeichen. Bitte senden Sie einen anderen.
+errors-invalid-greeting-days = Der letzte Tag eines Grußes liegt nicht vor dem ersten. Wählen Sie seine Woche noch einmal.
+errors-invalid-term-weeks = Ein Halbjahr hat { $least } bis { $most } Wochen. Nehmen Sie zuerst eine andere Woche heraus.
+errors-invalid-only-week = Das ist die einzige Woche des Halbjahrs. Beenden Sie stattdessen das Halbjahr auf seinem Bildschirm.
+errors-invalid-week-plan = Dieser Plan lässt sich so nicht verwenden. Öffnen Sie den Wochenplan und wählen Sie noch einmal.
+errors-invalid-language = Diese Sprache spreche ich nicht. Senden Sie /language und wählen Sie eine.
+errors-invalid-pause = Eine Pause dauert höchstens { $most } Tage, und ihr letzter Tag liegt in der Zukunft. Senden Sie /pause und wählen Sie noch einmal.
+errors-invalid-drill-days = Die Übung kommt an mindestens einem Tag. Senden Sie /days und wählen Sie, oder /pause für eine Pause.
+errors-invalid-switch = Diese Einstellung gibt es nicht. Senden Sie /settings und wählen Sie noch einmal.
+errors-invalid-relation = Das ist keine der Antworten. Tippen Sie auf einen der Knöpfe.
+errors-invalid-sibling-age = Dieses Alter steht nicht zur Wahl. Tippen Sie auf eines der Alter auf den Knöpfen.
+errors-invalid = Dieser Wert lässt sich nicht verwenden.
+
+errors-not_found-message = Dieser Knopf steht an der Nachricht von jemand anderem. Es wurde nichts geändert.
+errors-not_found-slip = Dieser Link gilt nicht. Vielleicht hat ihn ein neuerer ersetzt. Bitte fragen Sie die Lehrkraft nach einem neuen Link.
+errors-not_found-teacher-invitation = Diese Einladung gilt nicht mehr. Bitte lassen Sie sich eine neue geben, wo Sie diese bekommen haben.
+errors-not_found-co-teacher = Diese Lehrkraft hat die Klasse schon verlassen.
+errors-not_found-evening = Diese Übung markieren nicht Sie, oder nicht mehr. Es wurde nichts geändert.
+errors-not_found-break = Diese freien Tage sind schon entfernt.
+errors-not_found-book = Dieses Arbeitsheft ist weggelegt, oder Sie können es nicht ändern.
+errors-not_found-column = Diese Spalte gibt es in der Datei nicht. Senden Sie die Datei noch einmal.
+errors-not_found-erasure = Das können Sie nicht ändern, oder es ist schon weg. Es wurde nichts geändert.
+errors-not_found-act = Hier gibt es nichts zurückzunehmen, oder Sie können es nicht zurücknehmen.
+errors-not_found-draft-plan = Es gibt keine Änderungen zu übernehmen.
+errors-not_found-term = Es ist kein Halbjahr mehr in Gebrauch. Öffnen Sie den Wochenplan.
+errors-not_found-term-week = Diese Woche gibt es im Halbjahr nicht mehr. Öffnen Sie das Halbjahr noch einmal.
+errors-not_found-account = Ich kenne Sie hier noch nicht. Öffnen Sie zuerst den Link, den Sie bekommen haben.
+errors-not_found-bot = Dieser Bot lief hier noch nie. Starten Sie ihn einmal und versuchen Sie es dann wieder.
+errors-not_found-greeting = Dieser Gruß ist nicht mehr in Gebrauch. Öffnen Sie „{ $greeting }“ noch einmal, um den aktuellen zu sehen.
+errors-not_found = Das ist nicht mehr da, oder Sie können es nicht ändern.
+
+errors-conflict-lead-only = Das kann nur die leitende Lehrkraft der Klasse. Es wurde nichts geändert.
+errors-conflict-lead-leaves = Die leitende Lehrkraft kann nicht gehen. Übergeben oder archivieren Sie die Klasse zuerst. Es wurde nichts geändert.
+errors-conflict-week-plan = Inzwischen gilt ein anderer Wochenplan. Es wurde nichts geändert: Bitte sehen Sie sich den geltenden Plan an.
+errors-conflict-undo = Das lässt sich nicht mehr zurücknehmen: Seither hat sich etwas anderes geändert. Jetzt wurde nichts geändert.
+errors-conflict-archived-class = Das Kind ist in einer archivierten Klasse. Es wurde nichts geändert. Nehmen Sie zuerst das Archivieren zurück: /undo.
+errors-conflict-nickname-in-the-class = Ein anderes Kind der Klasse hat diesen Spitznamen. Es wurde nichts geändert. Benennen Sie zuerst eines der beiden um.
+errors-conflict-book-title = Ein Arbeitsheft mit diesem Titel steht schon in der Reihe. Tippen Sie darauf, um es zu ändern, oder senden Sie einen anderen Titel.
+errors-conflict-erasure = Die Klasse ist voll, oder ein anderes Kind hat jetzt diesen Spitznamen. Bitten Sie die Lehrkraft um Platz und tippen Sie noch einmal auf „{ $undo }“.
+errors-conflict-helper = Sie begleiten dieses Kind schon. Mit /today kommt die Übung von heute.
+errors-conflict-term = Inzwischen gilt ein anderes Halbjahr. Es wurde nichts geändert.
+errors-conflict-term-weeks = Das Halbjahr ist inzwischen voll, die Woche passt nicht mehr hinein. Nehmen Sie zuerst eine andere Woche heraus.
+errors-conflict-nickname = Einer dieser Spitznamen ist schon in der Klasse. Es kam nichts dazu. Bitte senden Sie die Liste noch einmal.
+errors-conflict-share = Das hat sich seither geändert, darum gibt es keinen neuen Link. Mit /share sehen Sie den Stand.
+errors-conflict = Das gibt es schon.
+
+errors-expired-slip = Dieser Link ist zu alt. Bitte fragen Sie die Lehrkraft nach einem neuen.
+errors-expired-undo = Das ist mehr als einen Tag her und lässt sich nicht mehr zurücknehmen.
+errors-expired = Dieser Tag ist vorbei. Mit /today kommt die Übung von heute.
+errors-used_up = Dieser Link wurde so oft benutzt, wie es geht. Bitte fragen Sie die Lehrkraft nach einem neuen.
+
+errors-our-fault = Bei uns ist etwas schiefgegangen. Nichts von Ihnen ging verloren. Bitte versuchen Sie es in einer Minute noch einmal.
+errors-trying-again = Das hat nicht auf Anhieb geklappt. Ich versuche es noch einmal.
+errors-stale-button = Dieser Knopf stammt von einer älteren Nachricht. Mit /today oder /class kommt ein neuer.

@@ -1,0 +1,23 @@
+# Not checked by a native speaker.
+joining-ask-relation = Wer sind Sie für { $name }?
+joining-relation-kept = Das bleibt in Ihrer Familie: Keine Lehrkraft sieht es. Geschwister helfen ab { $age } Jahren, so hat es die Schule gewählt.
+joining-parent = Elternteil oder Vormund
+joining-sibling = Geschwister, { $age } oder älter
+joining-adult = Eine andere erwachsene Person
+joining-rather-not = Lieber nicht sagen
+joining-keep = So lassen
+joining-ask-time = Wann soll die Übung kommen?
+joining-time-now = Jetzt um { $time }, für alle Kinder, denen Sie helfen.
+joining-time-other = Eine andere Zeit? Senden Sie sie so: /time 18:15
+joining-all-set = Alles bereit.
+joining-comes = Die Übung für { $name } kommt { $days } um { $time }.
+joining-change = /settings ändert alles davon, /stop beendet es. Niemand fragt, warum.
+joining-leave-whom = Bei wem möchten Sie aufhören?
+joining-leave-names = Sie helfen { $names }.
+joining-leave-effect = Über ein Kind, bei dem Sie aufhören, kommen keine Nachrichten mehr, und Ihr Einverständnis dafür ist zurückgezogen.
+joining-leave-erase = Was markiert wurde, bleibt bei der Klasse. Soll es auch gelöscht werden? Dann senden Sie zuerst /erase.
+joining-leave-one = Bei { $name } aufhören
+joining-leave-all = Bei allen aufhören
+joining-left-one = Erledigt: Über { $name } kommen keine Nachrichten mehr. Danke für Ihre Zeit.
+joining-others-go-on = { $names }: Die Übung geht weiter wie bisher.
+joining-come-back = Um wieder zu helfen, öffnen Sie Ihren Link noch einmal oder bitten die Lehrkraft um einen neuen.

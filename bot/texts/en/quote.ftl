@@ -1,0 +1,2 @@
+# What somebody typed, shown back.
+quote-typed = “{ $text }”

@@ -1,0 +1,77 @@
+# Not checked by a native speaker.
+
+errors-invalid-title = Un nombre tiene de 1 a { $most } caracteres. Envíe uno más corto, por favor.
+errors-invalid-zone = No conozco esa zona horaria. Envíe una como Africa/Johannesburg o Europe/London.
+errors-invalid-weekdays = Hace falta al menos un día de clase. Elija antes otro.
+errors-invalid-evening-time = La hora de la tarde va de las { $from } a las { $to }. Envíe una entre ambas, por favor.
+errors-invalid-nudge-time = El recordatorio se envía a las { $latest } como muy tarde. Envíe una hora anterior, por favor.
+errors-invalid-nudge-too-early = El recordatorio llega al menos { $minutes } minutos después de la hora de la tarde. Cambie antes la otra hora.
+errors-invalid-number-of-children = Una clase tiene como mucho { $most } niños. Cree una segunda clase para los demás.
+errors-invalid-break-title = El nombre de un descanso tiene de 1 a { $most } caracteres. Envíe uno más corto, por favor.
+errors-invalid-number-of-breaks = Se pueden añadir como mucho { $most } descansos a la vez. Deje algunos fuera.
+errors-invalid-country = No hay festivos para ese país. Elija otro.
+errors-invalid-break-order = El último día de un descanso no es anterior al primero. Envíe otra vez el descanso, por favor.
+errors-invalid-book-title = El título de un cuaderno tiene de 1 a { $most } caracteres. Envíe uno más corto, por favor.
+errors-invalid-page = Las páginas van de 1 a { $most }. Envíe otra vez el cuaderno, por favor.
+errors-invalid-page-order = La primera página va antes que la última. Envíe otra vez el cuaderno, por favor.
+errors-invalid-pages-a-day = Las páginas al día van de 1 a { $most }. Envíe otra vez el cuaderno, por favor.
+errors-invalid-number-of-books = Caben como mucho { $most } cuadernos en la fila. Guarde antes uno.
+errors-invalid-page-of-the-book = Esa página no está en el cuaderno. Envíe una que sí esté, por favor.
+errors-invalid-pages = No se pueden guardar tantas páginas en una tarde. Toque un número menor.
+errors-invalid-way = No existe esa forma de ver las tarjetas. Envíe /show y elija una.
+errors-invalid-curriculum = No conozco ese currículo. Abra el plan semanal y elija de nuevo.
+errors-invalid-grade = Ese currículo no tiene ese curso. Abra el plan semanal y elija de nuevo.
+errors-invalid-greeting-text = Un saludo escrito tiene de 1 a { $most } caracteres. Envíe otro, por favor.
+errors-invalid-greeting-days = El último día de un saludo no es anterior al primero. Elija de nuevo su semana.
+errors-invalid-term-weeks = Un trimestre tiene de { $least } a { $most } semanas. Quite antes otra semana.
+errors-invalid-only-week = Es la única semana del trimestre. Mejor termine el trimestre desde su pantalla.
+errors-invalid-week-plan = Este plan no se puede usar tal como está. Abra el plan semanal y elija de nuevo.
+errors-invalid-language = No hablo ese idioma. Envíe /language y elija uno.
+errors-invalid-pause = Una pausa dura como mucho { $most } días y su último día está por venir. Envíe /pause y elija de nuevo.
+errors-invalid-drill-days = La práctica llega al menos un día. Envíe /days y elija, o /pause para descansar.
+errors-invalid-switch = No existe ese ajuste. Envíe /settings y elija de nuevo.
+errors-invalid-relation = No es ninguna de las respuestas. Toque uno de los botones.
+errors-invalid-sibling-age = No se puede elegir esa edad. Toque una de las edades de los botones.
+errors-invalid = Ese valor no se puede usar.
+
+errors-not_found-message = Este botón está en el mensaje de otra persona. No se ha cambiado nada.
+errors-not_found-slip = Este enlace de acceso no vale. Quizá hay uno más reciente. Pida un enlace nuevo al docente, por favor.
+errors-not_found-teacher-invitation = Esta invitación ya no vale. Pida una nueva a quien se la dio, por favor.
+errors-not_found-co-teacher = Esa persona ya ha dejado la clase.
+errors-not_found-evening = Esta práctica no le toca marcarla a usted, o ya no. No se ha cambiado nada.
+errors-not_found-break = Ese descanso ya no está.
+errors-not_found-book = Ese cuaderno está guardado o no le corresponde cambiarlo.
+errors-not_found-column = Ese archivo no tiene esa columna. Envíe otra vez el archivo.
+errors-not_found-erasure = No le corresponde cambiarlo o ya no está. No se ha cambiado nada.
+errors-not_found-act = Aquí no hay nada que deshacer, o no le corresponde deshacerlo.
+errors-not_found-draft-plan = No hay cambios que aplicar.
+errors-not_found-term = Ya no hay ningún trimestre en uso. Abra el plan semanal.
+errors-not_found-term-week = El trimestre ya no tiene esa semana. Abra otra vez el trimestre.
+errors-not_found-account = Aquí todavía no le conozco. Abra antes el enlace que le dieron.
+errors-not_found-bot = Ese bot todavía no ha funcionado aquí. Inícielo una vez y pruebe de nuevo.
+errors-not_found-greeting = Ese saludo ya no está en uso. Abra otra vez «{ $greeting }» para ver el actual.
+errors-not_found = Eso ya no está aquí o no le corresponde cambiarlo.
+
+errors-conflict-lead-only = Eso solo puede hacerlo el docente responsable de la clase. No se ha cambiado nada.
+errors-conflict-lead-leaves = El docente responsable no puede dejar la clase. Traspásela o archívela antes. No se ha cambiado nada.
+errors-conflict-week-plan = Entretanto se ha aplicado otro plan semanal. No se ha cambiado nada: mire el plan en uso, por favor.
+errors-conflict-undo = Eso ya no se puede deshacer: otra cosa ha cambiado desde entonces. Ahora no se ha cambiado nada.
+errors-conflict-archived-class = Está en una clase archivada. No se ha cambiado nada. Deshaga antes el archivado: envíe /undo.
+errors-conflict-nickname-in-the-class = Otra persona de esa clase tiene este apodo. No se ha cambiado nada. Cambie antes uno de los dos.
+errors-conflict-book-title = Ya hay un cuaderno con ese título en la fila. Tóquelo para cambiarlo o envíe otro título.
+errors-conflict-erasure = La clase está llena o alguien más tiene ya este apodo. Pida al docente que haga sitio, por favor, y toque otra vez «{ $undo }».
+errors-conflict-helper = Ya acompaña a este niño o niña. Envíe /today para ver la práctica de hoy.
+errors-conflict-term = Entretanto se ha puesto en uso otro trimestre. No se ha cambiado nada.
+errors-conflict-term-weeks = El trimestre ya está completo y la semana no cabe. Quite antes otra semana.
+errors-conflict-nickname = Uno de estos apodos ya está en la clase. No se ha añadido nada. Envíe la lista otra vez, por favor.
+errors-conflict-share = Eso ha cambiado desde entonces y no se ha creado ningún enlace. Envíe /share para ver cómo está.
+errors-conflict = Eso ya existe.
+
+errors-expired-slip = Este enlace de acceso ha caducado. Pida uno nuevo al docente, por favor.
+errors-expired-undo = Fue hace más de un día y ya no se puede deshacer.
+errors-expired = Ese día ya terminó. Envíe /today para ver la práctica de hoy.
+errors-used_up = Este enlace de acceso ya se ha usado todas las veces posibles. Pida uno nuevo al docente, por favor.
+
+errors-our-fault = Algo ha fallado por nuestra parte. No se ha perdido nada de lo que hizo. Pruebe de nuevo en un minuto, por favor.
+errors-trying-again = No ha salido a la primera. Lo intento otra vez.
+errors-stale-button = Ese botón es de un mensaje antiguo. Envíe /today o /class para tener uno nuevo.

@@ -1,0 +1,23 @@
+# Not checked by a native speaker.
+joining-ask-relation = ¿Qué relación tiene con { $name }?
+joining-relation-kept = Se guarda solo para su familia: ningún docente lo ve. Un hermano o una hermana acompaña desde los { $age } años, según decide la escuela.
+joining-parent = Madre, padre o tutor
+joining-sibling = Hermana o hermano, { $age } o más
+joining-adult = Otra persona adulta
+joining-rather-not = Prefiero no decirlo
+joining-keep = Dejarlo así
+joining-ask-time = ¿A qué hora llega la práctica?
+joining-time-now = Ahora a las { $time }, para todos los niños a los que acompaña.
+joining-time-other = ¿Otra hora? Envíela así: /time 18:15
+joining-all-set = Todo listo.
+joining-comes = La práctica de { $name } llega { $days } a las { $time }.
+joining-change = /settings cambia cualquiera de estas cosas y /stop lo termina todo. Nadie pregunta por qué.
+joining-leave-whom = ¿Con quién quiere parar?
+joining-leave-names = Usted acompaña a { $names }.
+joining-leave-effect = No llegan más mensajes sobre quien usted elija, y su acuerdo para ello queda retirado.
+joining-leave-erase = Lo marcado se queda en la clase. ¿Quiere que se borre también? Entonces envíe antes /erase.
+joining-leave-one = Parar con { $name }
+joining-leave-all = Parar con todos
+joining-left-one = Hecho: no llegarán más mensajes sobre { $name }. Gracias por el tiempo dedicado.
+joining-others-go-on = { $names }: la práctica sigue como antes.
+joining-come-back = Para volver a acompañar, abra otra vez su enlace o pida uno nuevo al docente.

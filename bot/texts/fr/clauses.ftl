@@ -1,0 +1,3 @@
+# Not checked by a native speaker.
+clauses-between = { " ; " }
+clauses-and-more = { $shown } ; et { $more } de plus

@@ -1,0 +1,77 @@
+# Not checked by a native speaker.
+
+errors-invalid-title = Un nom a de 1 à { $most } caractères. Envoyez-en un plus court, s’il vous plaît.
+errors-invalid-zone = Je ne connais pas ce fuseau horaire. Envoyez-en un comme Africa/Johannesburg ou Europe/London.
+errors-invalid-weekdays = Il faut au moins un jour d’école. Choisissez-en d’abord un autre.
+errors-invalid-evening-time = L’heure du soir va de { $from } à { $to }. Envoyez une heure entre les deux, s’il vous plaît.
+errors-invalid-nudge-time = Le rappel part à { $latest } au plus tard. Envoyez une heure plus tôt, s’il vous plaît.
+errors-invalid-nudge-too-early = Le rappel vient au moins { $minutes } minutes après l’heure du soir. Changez d’abord l’autre heure.
+errors-invalid-number-of-children = Une classe a au plus { $most } enfants. Créez une deuxième classe pour les autres.
+errors-invalid-break-title = Le nom d’un congé a de 1 à { $most } caractères. Envoyez-en un plus court, s’il vous plaît.
+errors-invalid-number-of-breaks = On peut ajouter au plus { $most } congés à la fois. Laissez-en quelques-uns de côté.
+errors-invalid-country = Il n’y a pas de jours fériés pour ce pays. Choisissez-en un autre.
+errors-invalid-break-order = Le dernier jour d’un congé ne vient pas avant le premier. Renvoyez le congé, s’il vous plaît.
+errors-invalid-book-title = Le titre d’un cahier a de 1 à { $most } caractères. Envoyez-en un plus court, s’il vous plaît.
+errors-invalid-page = Les pages vont de 1 à { $most }. Renvoyez le cahier, s’il vous plaît.
+errors-invalid-page-order = La première page vient avant la dernière. Renvoyez le cahier, s’il vous plaît.
+errors-invalid-pages-a-day = Les pages par jour vont de 1 à { $most }. Renvoyez le cahier, s’il vous plaît.
+errors-invalid-number-of-books = Il y a au plus { $most } cahiers dans la file. Rangez-en d’abord un.
+errors-invalid-page-of-the-book = Cette page n’est pas dans le cahier. Envoyez-en une qui y est, s’il vous plaît.
+errors-invalid-pages = Autant de pages en un soir ne peuvent pas être gardées. Touchez un nombre plus petit.
+errors-invalid-way = Cette façon de voir les cartes n’existe pas. Envoyez /show et choisissez-en une.
+errors-invalid-curriculum = Je ne connais pas ce programme. Ouvrez le plan de la semaine et choisissez de nouveau.
+errors-invalid-grade = Ce programme n’a pas ce niveau. Ouvrez le plan de la semaine et choisissez de nouveau.
+errors-invalid-greeting-text = Un petit mot écrit a de 1 à { $most } caractères. Envoyez-en un autre, s’il vous plaît.
+errors-invalid-greeting-days = Le dernier jour d’un petit mot ne vient pas avant le premier. Choisissez de nouveau sa semaine.
+errors-invalid-term-weeks = Un trimestre a de { $least } à { $most } semaines. Retirez d’abord une autre semaine.
+errors-invalid-only-week = C’est la seule semaine du trimestre. Terminez plutôt le trimestre, depuis son écran.
+errors-invalid-week-plan = Ce plan ne peut pas servir tel quel. Ouvrez le plan de la semaine et choisissez de nouveau.
+errors-invalid-language = Je ne parle pas cette langue. Envoyez /language et choisissez-en une.
+errors-invalid-pause = Une pause dure au plus { $most } jours et son dernier jour est à venir. Envoyez /pause et choisissez de nouveau.
+errors-invalid-drill-days = La séance vient au moins un jour. Envoyez /days et choisissez, ou /pause pour souffler.
+errors-invalid-switch = Ce réglage n’existe pas. Envoyez /settings et choisissez de nouveau.
+errors-invalid-relation = Ce n’est aucune des réponses. Touchez l’un des boutons.
+errors-invalid-sibling-age = Cet âge ne peut pas être choisi. Touchez l’un des âges sur les boutons.
+errors-invalid = Cette valeur ne peut pas servir.
+
+errors-not_found-message = Ce bouton est sur le message de quelqu’un d’autre. Rien n’a été changé.
+errors-not_found-slip = Ce lien d’accès n’est pas valable. Un lien plus récent l’a peut-être remplacé. Demandez-en un nouveau à l’enseignant.
+errors-not_found-teacher-invitation = Cette invitation n’est plus valable. Demandez-en une nouvelle à la personne qui vous l’a donnée.
+errors-not_found-co-teacher = Ce co-enseignant a déjà quitté la classe.
+errors-not_found-evening = Cette séance n’est pas à noter par vous, ou ne l’est plus. Rien n’a été changé.
+errors-not_found-break = Ce congé n’y est déjà plus.
+errors-not_found-book = Ce cahier est rangé, ou ce n’est pas à vous de le changer.
+errors-not_found-column = Ce fichier n’a pas cette colonne. Renvoyez le fichier.
+errors-not_found-erasure = Ce n’est pas à vous de le changer, ou cela n’existe déjà plus. Rien n’a été changé.
+errors-not_found-act = Il n’y a rien à défaire ici, ou ce n’est pas à vous de le défaire.
+errors-not_found-draft-plan = Il n’y a aucun changement à appliquer.
+errors-not_found-term = Aucun trimestre n’est plus en cours. Ouvrez le plan de la semaine.
+errors-not_found-term-week = Le trimestre n’a plus cette semaine. Ouvrez de nouveau le trimestre.
+errors-not_found-account = Je ne vous connais pas encore ici. Ouvrez d’abord le lien que vous avez reçu.
+errors-not_found-bot = Ce bot n’a encore jamais tourné ici. Démarrez-le une fois, puis réessayez.
+errors-not_found-greeting = Ce petit mot n’est plus en cours. Ouvrez de nouveau « { $greeting } » pour voir celui qui l’est.
+errors-not_found = Cela n’est plus ici, ou ce n’est pas à vous de le changer.
+
+errors-conflict-lead-only = Seul l’enseignant responsable de la classe peut le faire. Rien n’a été changé.
+errors-conflict-lead-leaves = L’enseignant responsable ne peut pas partir. Transmettez d’abord la classe, ou archivez-la. Rien n’a été changé.
+errors-conflict-week-plan = Un autre plan a été appliqué entre-temps. Rien n’a été changé : regardez le plan en cours.
+errors-conflict-undo = Cela ne peut plus être défait : autre chose a changé depuis. Rien n’a été changé maintenant.
+errors-conflict-archived-class = L’enfant est dans une classe archivée. Rien n’a été changé. Défaites d’abord l’archivage : envoyez /undo.
+errors-conflict-nickname-in-the-class = Un autre enfant de cette classe a ce surnom. Rien n’a été changé. Renommez d’abord l’un des deux.
+errors-conflict-book-title = Un cahier de ce titre est déjà dans la file. Touchez-le pour le changer, ou envoyez un autre titre.
+errors-conflict-erasure = La classe est pleine, ou un autre enfant a pris ce surnom. Demandez à l’enseignant de faire de la place, puis touchez encore « { $undo } ».
+errors-conflict-helper = Vous aidez déjà cet enfant. Envoyez /today pour la séance du jour.
+errors-conflict-term = Un autre trimestre a été mis en place entre-temps. Rien n’a été changé.
+errors-conflict-term-weeks = Le trimestre est plein maintenant, la semaine n’y tient plus. Retirez d’abord une autre semaine.
+errors-conflict-nickname = Un de ces surnoms est déjà dans la classe. Rien n’a été ajouté. Renvoyez la liste, s’il vous plaît.
+errors-conflict-share = Cela a changé depuis, aucun lien n’a donc été créé. Envoyez /share pour voir où cela en est.
+errors-conflict = Cela existe déjà.
+
+errors-expired-slip = Ce lien d’accès est trop ancien. Demandez-en un nouveau à l’enseignant, s’il vous plaît.
+errors-expired-undo = C’était il y a plus d’un jour et ne peut plus être défait.
+errors-expired = Cette journée est finie. Envoyez /today pour la séance du jour.
+errors-used_up = Ce lien d’accès a servi autant de fois que permis. Demandez-en un nouveau à l’enseignant, s’il vous plaît.
+
+errors-our-fault = Quelque chose s’est mal passé de notre côté. Rien de ce que vous avez fait n’est perdu. Réessayez dans une minute.
+errors-trying-again = Cela n’a pas marché tout de suite. Je réessaie.
+errors-stale-button = Ce bouton vient d’un ancien message. Envoyez /today ou /class pour en avoir un nouveau.

@@ -1,0 +1,3 @@
+# Not checked by a native speaker.
+facts-clock = l’horloge à { $time }
+facts-next = { $question }, { $answer }

@@ -1,0 +1,23 @@
+# Not checked by a native speaker.
+joining-ask-relation = Qui êtes-vous pour { $name } ?
+joining-relation-kept = Gardé pour votre famille seule : aucun enseignant ne le voit. Un frère ou une sœur aide à partir de { $age } ans, selon le choix de l’école.
+joining-parent = Parent ou tuteur
+joining-sibling = Frère ou sœur, { $age } ans ou plus
+joining-adult = Un autre adulte
+joining-rather-not = Je préfère ne rien dire
+joining-keep = Laisser ainsi
+joining-ask-time = À quelle heure doit venir la séance ?
+joining-time-now = Maintenant à { $time }, pour tous les enfants que vous aidez.
+joining-time-other = Une autre heure ? Envoyez-la ainsi : /time 18:15
+joining-all-set = Tout est prêt.
+joining-comes = La séance de { $name } vient { $days } à { $time }.
+joining-change = /settings change tout cela, /stop y met fin. Personne ne demande pourquoi.
+joining-leave-whom = Pour qui voulez-vous arrêter ?
+joining-leave-names = Vous aidez { $names }.
+joining-leave-effect = Plus aucun message ne vient pour un enfant que vous quittez, et votre accord pour lui est retiré.
+joining-leave-erase = Ce qui a été noté reste à la classe. Faut-il l’effacer aussi ? Envoyez alors d’abord /erase.
+joining-leave-one = Arrêter pour { $name }
+joining-leave-all = Arrêter pour tous
+joining-left-one = C’est fait : plus aucun message ne viendra pour { $name }. Merci pour le temps donné.
+joining-others-go-on = { $names } : la séance continue comme avant.
+joining-come-back = Pour aider de nouveau, ouvrez encore une fois votre lien ou demandez-en un nouveau à l’enseignant.

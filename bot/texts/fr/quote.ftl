@@ -1,0 +1,2 @@
+# Not checked by a native speaker.
+quote-typed = « { $text } »
