@@ -59,7 +59,6 @@ export type { Curriculum, Grade, Statement, Status } from './curriculum/statemen
 export type { Growth } from './digest/growth.ts';
 export { ENOUGH_ASKED, type Level } from './digest/judge-security.ts';
 export { FIRST_CALLS } from './digest/list-calls.ts';
-export { decideNudge, type NudgeDecision, type NudgeState } from './digest/nudge.ts';
 export { type ProposedPlan, proposePlan, type StepUp } from './digest/propose-plan.ts';
 export type { Proposal } from './digest/propose-step.ts';
 export { type EveningStatus, SILENCE_DAYS, silentRun } from './digest/silent-run.ts';
@@ -71,6 +70,7 @@ export type {
   ChildSummary,
   Named,
   RungSummary,
+  Slower,
   StrandSummary,
   Tally,
   WeekSummary,
@@ -175,8 +175,35 @@ export {
   runSteps,
   type StepEvidence,
 } from './memory/run-evidence.ts';
+export { type DrillDay, drillDay, usualWeekdays } from './pace/drill-day.ts';
+export {
+  DRILL_RATES,
+  type DrillRate,
+  drillWeekdays,
+  type FamilyPace,
+  isPaused,
+  START_PACE,
+} from './pace/family-pace.ts';
+export {
+  chooseDrillDay,
+  type DrillDayChoice,
+  everySchoolDay,
+  familyJoins,
+  familyStops,
+  LONGEST_PAUSE_DAYS,
+  pauseDrill,
+  pauseProblem,
+  startAgain,
+} from './pace/family-says.ts';
+export { decideNudge, type NudgeDecision, type NudgeState } from './pace/nudge.ts';
+export { type PaceStand, paceStand } from './pace/pace-stand.ts';
+export { mayPrompt, type PromptsHad } from './pace/prompts.ts';
+export { type PaceLook, REVIEW_DAYS, reviewPace, TELL_DAYS } from './pace/review-pace.ts';
+export { keepDaily, letGo } from './pace/teacher-says.ts';
 export type { ChildPast, PastDay } from './report/child-past.ts';
 export { factsToPractise } from './report/facts-to-practise.ts';
+export { type Month, monthDue, monthOfDay, termStart } from './report/month-due.ts';
+export { type MonthReport, reportMonth } from './report/month-steps.ts';
 export { type ChildReport, reportChild } from './report/report-child.ts';
 export type { StepReport, StrandReport } from './report/report-strand.ts';
 export { firstPlan, yearShare } from './scheme/first-plan.ts';

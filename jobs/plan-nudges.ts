@@ -36,7 +36,10 @@ export async function planNudges(deps: PlanDeps, today: ClassDay): Promise<numbe
   });
   let owed = 0;
   for (const candidate of candidates) {
-    const own = past.filter((evening) => evening.childId === candidate.childId);
+    const { childId, heard } = candidate;
+    const own = past.filter(
+      (evening) => evening.childId === childId && (heard === null || evening.day > heard),
+    );
     const decision = decideNudge({ ...candidate, silentRunBefore: silentRun(own) });
     if (!decision.nudge) continue;
     owed += await oweAgain(deps.store, {

@@ -36,6 +36,7 @@ export async function listDueReminders(store: Store, now: Date): Promise<DueRemi
         gt(evening.remindAt, new Date(now.getTime() - REMINDER_LATE_MS)),
         isNull(evening.startedAt),
         isNull(evening.declinedAt),
+        isNull(evening.stoppedAt),
         isNull(child.archivedAt),
         isNull(schoolClass.archivedAt),
         sql`not exists (select 1 from ${ledger} where ${ledger.eveningId} = ${evening.id} and ${ledger.kind} = 'reminder')`,

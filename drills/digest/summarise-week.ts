@@ -3,6 +3,7 @@ import type { MemoryModel } from '../memory/model.ts';
 import { findWobbles } from './find-wobbles.ts';
 import { judgeClass } from './judge-class.ts';
 import { listCalls } from './list-calls.ts';
+import { listSlower } from './list-slower.ts';
 import { summariseChild } from './summarise-child.ts';
 import { summariseRungs } from './summarise-rungs.ts';
 import { summariseStrands } from './summarise-strands.ts';
@@ -39,6 +40,7 @@ export function summariseWeek(input: WeekInput, model: MemoryModel = MEMORY_MODE
     rungs: summariseRungs(judged),
     wobbling: findWobbles(input),
     calls: listCalls(input),
+    slower: listSlower(input),
     pages: children.reduce((total, { pages }) => total + (pages ?? 0), 0),
   };
 }

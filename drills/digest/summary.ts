@@ -1,6 +1,7 @@
 import type { SchoolDay } from '../calendar/school-day.ts';
 import type { FactId } from '../facts/fact-id.ts';
 import type { RungId, Strand } from '../ladder/rung.ts';
+import type { PaceStand } from '../pace/pace-stand.ts';
 import type { Growth } from './growth.ts';
 import type { Level } from './judge-security.ts';
 import type { Proposal } from './propose-step.ts';
@@ -80,10 +81,16 @@ export interface Call extends Named {
   readonly evenings: number;
 }
 
+/** A family to which the drill comes less often than every school day, and why. */
+export interface Slower extends Named {
+  readonly stand: PaceStand;
+}
+
 /**
  * Friday's digest as numbers. `joined` children have a helper now, `left` ones have none any more. `practisedThree` counts
  * those who joined and practised on three days, or on all when there were fewer. `calls` are all families worth a call, the
- * most urgent first; the first {@link FIRST_CALLS} are enough for a day.
+ * most urgent first; the first {@link FIRST_CALLS} are enough for a day. `slower` are the families to which the drill comes less
+ * often, by the class list: an evening that was not sent to them is no silence.
  */
 export interface WeekSummary {
   readonly days: readonly SchoolDay[];
@@ -95,5 +102,6 @@ export interface WeekSummary {
   readonly rungs: readonly RungSummary[];
   readonly wobbling: readonly Wobble[];
   readonly calls: readonly Call[];
+  readonly slower: readonly Slower[];
   readonly pages: number;
 }

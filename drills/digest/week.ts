@@ -3,6 +3,7 @@ import type { FactId } from '../facts/fact-id.ts';
 import type { RungId, Strand } from '../ladder/rung.ts';
 import type { FactMemory } from '../memory/fact-memory.ts';
 import type { RunOutcome } from '../memory/run-evidence.ts';
+import type { PaceStand } from '../pace/pace-stand.ts';
 import type { EveningStatus } from './silent-run.ts';
 
 /**
@@ -40,7 +41,7 @@ export interface EveningRecord extends DayScores {
  * One child's week. `number` is the place in the class list; `joined` says that a helper has joined and is still there, `left`
  * that one was and none is any more; `reachable` that messages get through; `silentRun` counts beyond this week (see
  * silentRun). `earlier` are the scores of days before this week, back to {@link HISTORY_DAYS}; `memory` is what is known of
- * the child's facts today.
+ * the child's facts today; `pace` is there when at the end of the week the drill did not simply come every school day.
  */
 export interface ChildWeek {
   readonly childId: string;
@@ -50,6 +51,7 @@ export interface ChildWeek {
   readonly left: boolean;
   readonly reachable: boolean;
   readonly silentRun: number;
+  readonly pace?: PaceStand;
   readonly evenings: readonly EveningRecord[];
   readonly earlier: readonly DayScores[];
   readonly memory: ReadonlyMap<FactId, FactMemory>;

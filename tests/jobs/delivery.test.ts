@@ -29,7 +29,7 @@ describe('a long pause', () => {
     expect(await stage.ledger('evening')).toEqual(['sent', 'sent', 'sent', 'sent']);
   });
 
-  it('over the end of the evening’s time sends nothing late', async () => {
+  it('over the end of the evening’s time sends nothing late, and the digest says what was not delivered', async () => {
     stage = await openQuickStage({ families: 1 });
     const seconds = 5 * 60 * 60;
     const error = { code: 429, description: 'Too Many Requests', retryAfter: seconds };
@@ -41,6 +41,10 @@ describe('a long pause', () => {
       (each) => each.kind === 'evening',
     );
     expect(row).toMatchObject({ status: 'failed', problem: 'too_late' });
+    // The service takes messages again by the next morning: the digest says so.
+    await stage.world.goTo('2026-09-19T09:00:00Z');
+    const chat = await stage.world.client.chat(stage.school.teacher);
+    expect(chat.some(({ text }) => text.includes('1 not delivered'))).toBe(true);
   });
 });
 

@@ -12,13 +12,15 @@ it('a class with a fault costs no other class its evening, and is counted and lo
   const { store, app } = stage.world;
   await runSql(
     store,
-    `insert into class select gen_random_uuid(), 'Heron class', 'Mars/Base', weekdays, evening_time, nudge_time,
-       digest_weekday, digest_time, curriculum, grade, country, times_since, digest_since, created_at, null from class limit 1`,
+    `insert into class (id, title, zone, weekdays, evening_time, nudge_time, digest_weekday, digest_time, times_since,
+       digest_since, created_at)
+     select gen_random_uuid(), 'Heron class', 'Mars/Base', weekdays, evening_time, nudge_time, digest_weekday,
+       digest_time, times_since, digest_since, created_at from class limit 1`,
   );
   await stage.world.goTo(FRIDAY.evening);
   expect(await stage.received()).toEqual([1, 1, 1]);
-  // Its evenings, its nudges and its digest.
-  expect((await app.engine.tick()).failures).toBe(3);
+  // Its families' pace, its evenings, its nudges and its digest.
+  expect((await app.engine.tick()).failures).toBe(4);
   const faulty = (await readTable(store, 'class')).find((row) => row.zone === 'Mars/Base');
   const logged = stage.world.logged.filter((line) => line.event === 'planning_failed');
   expect(new Set(logged.map((line) => line.fields.classId))).toEqual(new Set([faulty?.id]));

@@ -56,7 +56,8 @@ describe('whom to phone', () => {
   });
 
   test('a family is phoned from the very evening on that it is nudged no more', () => {
-    const state = { marked: false, declined: false, alreadyNudged: false, reminded: false };
+    const answered = { marked: false, declined: false, alreadyNudged: false, reminded: false };
+    const state = { ...answered, paused: false };
     const runs = [0, 1, 2, 3, 4];
     const phoned = runs.filter((silentRun) => weekOf(child(1, { silentRun })).calls.length > 0);
     const unnudged = runs.filter(

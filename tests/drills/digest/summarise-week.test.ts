@@ -122,6 +122,7 @@ test('a class without children has an empty week', () => {
     rungs: [],
     wobbling: [],
     calls: [],
+    slower: [],
     pages: 0,
   });
 });

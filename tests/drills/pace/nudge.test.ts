@@ -6,6 +6,7 @@ const quiet: NudgeState = {
   declined: false,
   alreadyNudged: false,
   reminded: false,
+  paused: false,
   silentRunBefore: 0,
 };
 
@@ -23,26 +24,29 @@ describe('decideNudge', () => {
     [{ declined: true }, 'declined'],
     [{ alreadyNudged: true }, 'already_nudged'],
     [{ reminded: true }, 'reminded'],
+    [{ paused: true }, 'paused'],
     [{ silentRunBefore: 2 }, 'silent'],
     [{ silentRunBefore: 30 }, 'silent'],
   ])('%j is enough against a nudge', (state, reason) => {
     expect(decideNudge({ ...quiet, ...state })).toEqual({ nudge: false, reason });
   });
 
-  test('of all 32 states one alone is nudged', () => {
+  test('of all 64 states one alone is nudged', () => {
     const either = [false, true];
     const decisions = either.flatMap((marked) =>
       either.flatMap((declined) =>
         either.flatMap((alreadyNudged) =>
           either.flatMap((reminded) =>
-            [1, 2].map((silentRunBefore) =>
-              decideNudge({ marked, declined, alreadyNudged, reminded, silentRunBefore }),
+            either.flatMap((paused) =>
+              [1, 2].map((silentRunBefore) =>
+                decideNudge({ marked, declined, alreadyNudged, reminded, paused, silentRunBefore }),
+              ),
             ),
           ),
         ),
       ),
     );
-    expect(decisions).toHaveLength(32);
+    expect(decisions).toHaveLength(64);
     expect(decisions.filter(({ nudge }) => nudge)).toEqual([{ nudge: true, reason: 'due' }]);
     expect(decisions.filter(({ reason }) => reason === 'due')).toHaveLength(1);
   });
@@ -53,6 +57,7 @@ describe('decideNudge', () => {
       declined: true,
       alreadyNudged: true,
       reminded: true,
+      paused: true,
       silentRunBefore: 5,
     };
     expect(decideNudge(everything).reason).toBe('marked');
