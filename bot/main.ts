@@ -11,7 +11,7 @@ const TO_MEND = 2;
 
 /** Starts the bot: in rehearsal without BOT_TOKEN, with the real chat service otherwise. */
 async function main(): Promise<void> {
-  const config = readConfig(process.env);
+  const config = readConfig(process.env, process.argv.slice(2));
   const log = createLog(config.logLevel);
   const { timeZone } = new Intl.DateTimeFormat().resolvedOptions();
   const service =

@@ -1,25 +1,31 @@
 import cron from 'node-cron';
-import { type Log, problemOf } from '../db/index.ts';
-import type { Engine } from './engine.ts';
+import { type Log, problemOf, type Store } from '../db/index.ts';
+import type { TickReport } from './tick.ts';
 
 /**
- * Calls the engine's tick each minute until stopped, then `after`. A tick still running is not overtaken. The zone only says
- * how the minutes are counted; school days and times are each class's own.
+ * Calls `tick` each minute until stopped, in the one process of all that leads the planning. A tick still running is not
+ * overtaken. The zone only says how the minutes are counted; school days and times are each class's own.
  */
-export function startCron(engine: Engine, log: Log, after: () => void): { stop(): Promise<void> } {
-  const task = cron.schedule(
-    '* * * * *',
-    async () => {
-      try {
-        const report = await engine.tick();
-        if (Object.values(report).some((count) => count > 0)) log.info({ ...report }, 'tick');
-      } catch (error) {
-        log.error({ problem: problemOf(error) }, 'tick_failed');
-      } finally {
-        after();
-      }
-    },
-    { noOverlap: true, timezone: 'UTC' },
-  );
+export function startCron(
+  { store, log }: { readonly store: Store; readonly log: Log },
+  tick: () => Promise<TickReport>,
+): { stop(): Promise<void> } {
+  const task = cron.schedule('* * * * *', () => tickOnce({ store, log }, tick), {
+    ...{ noOverlap: true, timezone: 'UTC' },
+  });
   return { stop: async () => task.destroy() };
+}
+
+/** One tick, if this process leads. What goes wrong is logged: the next minute is the next try. */
+export async function tickOnce(
+  { store, log }: { readonly store: Store; readonly log: Log },
+  tick: () => Promise<TickReport>,
+): Promise<void> {
+  try {
+    if (!(await store.peers.leads('plan'))) return;
+    const report = await tick();
+    if (Object.values(report).some((count) => count > 0)) log.info({ ...report }, 'tick');
+  } catch (error) {
+    log.error({ problem: problemOf(error) }, 'tick_failed');
+  }
 }

@@ -4,13 +4,11 @@ import {
   findFollowers,
   markUnreachable,
   type Outcome,
-  pauseSending,
   postponeDelivery,
   readDelivery,
   settleDelivery,
-  takeSendSlot,
 } from '../db/index.ts';
-import type { EngineDeps } from './ports.ts';
+import type { SendDeps } from './ports.ts';
 
 /** How often a message that surely did not arrive is tried in a row before it goes back in line. */
 const TRIES = 5;
@@ -27,10 +25,15 @@ const LONGEST_WAIT_MS = 30_000;
  * and nothing is lost. While a message waits for another try its row is `planned`; it is `attempting` for the length of a
  * call only. A message that follows this one in the same chat is sent next.
  */
-export async function deliver(deps: EngineDeps, ledgerId: string): Promise<void> {
+export async function deliver(deps: SendDeps, ledgerId: string): Promise<void> {
   for (let tried = 1; tried <= TRIES; tried += 1) {
     const delivery = await readDelivery(deps.store, ledgerId);
-    if (!delivery || delivery.notBefore > deps.clock.now()) break;
+    // A class that has moved to another bot took its messages along.
+    if (!delivery || delivery.botId !== deps.botId) break;
+    // Not due yet. By a little: another computer planned it for now, and its clock is ahead of ours.
+    const early = delivery.notBefore.getTime() - deps.clock.now().getTime();
+    if (early > LONGEST_WAIT_MS) break;
+    if (early > 0) await deps.pace.sleep(early);
     const refused = await send(deps, delivery);
     if (!refused) break;
     await putBack(deps, delivery, refused, tried);
@@ -41,12 +44,13 @@ export async function deliver(deps: EngineDeps, ledgerId: string): Promise<void>
 type Refused = Extract<Outcome, { kind: 'refused' }>;
 
 /** One attempt. Returns how it was refused, or null when there is nothing more to try. */
-async function send(deps: EngineDeps, delivery: Delivery): Promise<Refused | null> {
-  const { store, clock, pace, courier } = deps;
+async function send(deps: SendDeps, delivery: Delivery): Promise<Refused | null> {
+  const { store, clock, turnstile, courier } = deps;
   const isTooLate = () => clock.now() >= delivery.expiresAt;
   if (isTooLate()) return fail(deps, delivery, 'too_late', 'planned');
-  const wait = await takeSendSlot(store, deps.botId, pace.now());
-  if (wait > LONGEST_WAIT_MS) {
+  const { chatId } = delivery;
+  const wait = await turnstile.pass({ chatId, haste: 'bulk', most: LONGEST_WAIT_MS });
+  if (wait > 0) {
     await postponeDelivery(store, delivery.id, {
       notBefore: new Date(clock.now().getTime() + wait),
       problem: 'paused',
@@ -54,7 +58,6 @@ async function send(deps: EngineDeps, delivery: Delivery): Promise<Refused | nul
     });
     return null;
   }
-  if (wait > 0) await pace.sleep(wait);
   // After the wait: it may be too late by now, or a nudge no longer wanted.
   if (isTooLate()) return fail(deps, delivery, 'too_late', 'planned');
   const parcel = await courier.prepare(delivery);
@@ -69,16 +72,15 @@ async function send(deps: EngineDeps, delivery: Delivery): Promise<Refused | nul
 
 /** Puts a refused message back in line: now after a short wait, or later when it was refused often or for long. */
 async function putBack(
-  deps: EngineDeps,
+  deps: SendDeps,
   delivery: Delivery,
   { problem, retryAfterSeconds }: Refused,
   tried: number,
 ): Promise<void> {
-  const { store, clock, pace, log } = deps;
+  const { store, clock, pace, log, turnstile } = deps;
   const backOffMs = 1_000 * 2 ** (tried - 1);
   if (retryAfterSeconds !== undefined) {
-    const until = new Date(pace.now().getTime() + retryAfterSeconds * 1_000);
-    await pauseSending(store, deps.botId, until);
+    await turnstile.pause(retryAfterSeconds);
     log.warn({ seconds: retryAfterSeconds }, 'sending_paused');
   }
   const isLast = tried === TRIES;
@@ -90,7 +92,7 @@ async function putBack(
 }
 
 async function settle(
-  deps: EngineDeps,
+  deps: SendDeps,
   delivery: Delivery,
   outcome: Exclude<Outcome, Refused>,
 ): Promise<void> {
@@ -102,7 +104,7 @@ async function settle(
       return settleDelivery(store, delivery.id, { status: 'sent', messageId }, now);
     }
     case 'gone':
-      await markUnreachable(store, delivery.chatId, now);
+      await markUnreachable(store, delivery, now);
       await fail(deps, delivery, outcome.problem, 'attempting');
       return;
     case 'rejected':
@@ -118,7 +120,7 @@ async function settle(
 
 /** Settles a message as failed; null, because nothing more is to be tried. */
 async function fail(
-  deps: EngineDeps,
+  deps: SendDeps,
   delivery: Delivery,
   problem: string,
   from: 'planned' | 'attempting',

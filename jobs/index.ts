@@ -1,5 +1,5 @@
-export { startCron } from './cron.ts';
-export { createEngine, type Engine } from './engine.ts';
-export type { EngineDeps, Pace, PlanDeps } from './ports.ts';
+export { startCron, tickOnce } from './cron.ts';
+export type { PlanDeps } from './ports.ts';
 export { createRenderAhead, type RenderAhead } from './render-ahead.ts';
-export type { TickReport } from './tick.ts';
+export { createSender, type Sender } from './sender.ts';
+export { type TickReport, tick } from './tick.ts';

@@ -1,10 +1,4 @@
-import type { Clock, Courier, Log, Store } from '../db/index.ts';
-
-/** Real time, for the rate at which messages leave: moving the school's clock does not make the network faster. */
-export interface Pace extends Clock {
-  /** Ends after this long, or once the signal says so. */
-  sleep(milliseconds: number, signal?: AbortSignal): Promise<void>;
-}
+import type { Clock, Courier, Log, Pace, Store, Turnstile } from '../db/index.ts';
 
 /** What the planners need. */
 export interface PlanDeps {
@@ -13,10 +7,11 @@ export interface PlanDeps {
   readonly log: Log;
 }
 
-/** What the engine needs. `lanes` is how many messages may be in flight at a time. */
-export interface EngineDeps extends PlanDeps {
+/** What the sender of one bot needs. `lanes` is how many messages may be in flight at a time. */
+export interface SendDeps extends PlanDeps {
   readonly pace: Pace;
   readonly courier: Courier;
   readonly botId: number;
+  readonly turnstile: Turnstile;
   readonly lanes: number;
 }

@@ -7,7 +7,7 @@ import {
   problemOf,
   type SchoolClass,
 } from '../db/index.ts';
-import { type Drill, minutesOf, timeOfDayFrom } from '../drills/index.ts';
+import { type Drill, type Language, minutesOf, timeOfDayFrom } from '../drills/index.ts';
 import { type ClassDay, classDayAt } from './class-day.ts';
 import type { PlanDeps } from './ports.ts';
 
@@ -15,9 +15,9 @@ import type { PlanDeps } from './ports.ts';
 const AHEAD_MINUTES = 180;
 const LAST_MINUTE = 24 * 60 - 1;
 
-/** What drawing ahead needs. `prepare` draws one drill and never rejects for a part that cannot be drawn. */
+/** What drawing ahead needs. `prepare` draws one drill in its class's language and never rejects for a part that cannot be drawn. */
 export interface RenderAheadDeps extends PlanDeps {
-  prepare(drill: Drill): Promise<void>;
+  prepare(drill: Drill, language: Language): Promise<void>;
 }
 
 /** Draws tonight's evenings before they are wanted, one after the other. */
@@ -41,9 +41,9 @@ export function createRenderAhead(deps: RenderAheadDeps): RenderAhead {
     stopping.signal.addEventListener('abort', () => resolve(), { once: true });
   });
   let underWay: Promise<void> | null = null;
-  const once: Once = async (key, compose) => {
+  const once: Once = async (key, language, compose) => {
     if (stopping.signal.aborted || drawn.has(key)) return;
-    await Promise.race([deps.prepare(await compose()), untilStopped]);
+    await Promise.race([deps.prepare(await compose(), language), untilStopped]);
     drawn.add(key);
   };
   const lookAll = async () => {
@@ -72,7 +72,7 @@ export function createRenderAhead(deps: RenderAheadDeps): RenderAhead {
 const MOST_REMEMBERED = 50_000;
 
 /** Composes and draws what has not been drawn yet under a key. What failed is tried again at the next look. */
-type Once = (key: string, compose: () => Promise<Drill>) => Promise<void>;
+type Once = (key: string, language: Language, compose: () => Promise<Drill>) => Promise<void>;
 
 /** Does one piece of work; what goes wrong with it is logged and leaves the others alone. */
 async function saying(
@@ -97,16 +97,16 @@ async function lookAtClass(
   const today = await classDayAt(store, schoolClass, now);
   if (!today.isSchoolDay || now >= today.quietAt) return;
   const { day } = today;
-  const classId = schoolClass.id;
+  const { id: classId, language } = schoolClass;
   for (const { eveningId, drill } of await listUnmarkedDrills(store, { classId, day })) {
-    await once(eveningId, async () => drill);
+    await once(`${eveningId} ${language}`, language, async () => drill);
   }
   const plan = await getActivePlan(store, classId);
   if (!plan) return;
   for (const { id: childId } of await soonDue(deps, today)) {
     const wanted = { childId, day, plan: plan.plan };
     await saying(deps, classId, () =>
-      once(`${childId} ${day} ${plan.id}`, () => previewDrill(store, wanted)),
+      once(`${childId} ${day} ${plan.id} ${language}`, language, () => previewDrill(store, wanted)),
     );
   }
 }

@@ -3,6 +3,7 @@ import { classDayAt } from './class-day.ts';
 import { planDigest } from './plan-digests.ts';
 import { planEvenings } from './plan-evenings.ts';
 import { planNudges } from './plan-nudges.ts';
+import { planPace } from './plan-pace.ts';
 import { planReminders } from './plan-reminders.ts';
 import { planRetention } from './plan-retention.ts';
 import { planTerm } from './plan-term.ts';
@@ -46,9 +47,12 @@ export async function tick(deps: PlanDeps): Promise<TickReport> {
   for (const schoolClass of await listRunningClasses(deps.store)) {
     const classId = schoolClass.id;
     const look = () => classDayAt(deps.store, schoolClass, deps.clock.now());
-    // Before the evenings, which are made from the plan in force.
+    // Term and pace before the evenings, which are made by the plan in force on the days the drill comes.
     await guarded({ classId, step: 'term' }, async () => {
       await planTerm(deps, schoolClass);
+    });
+    await guarded({ classId, step: 'pace' }, async () => {
+      await planPace(deps, await look());
     });
     await guarded({ classId, step: 'evenings' }, async () => {
       report.evenings += await planEvenings(deps, await look());

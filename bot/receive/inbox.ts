@@ -18,9 +18,10 @@ import { apiProblem } from '../chat/api-error.ts';
 import { LostSend } from '../chat/lost-send.ts';
 import type { UpdateHandler } from '../create-bot.ts';
 
-/** People whose updates are handled at the same time. One person's are handled in order. */
-const LANES = 8;
-const BATCH = 100;
+/** Updates in hand at the same time, each of another person: one person's are handled in order. */
+const IN_HAND = 16;
+/** With fewer than this free no more are taken: to take them costs about as much for many as for one. */
+const WORTH_TAKING = 4;
 /** A handler that has not ended by then has died with its process. */
 const ABANDONED_MS = 60_000;
 /** Until the next try after the first failure, the second, and every later one: trouble with a network or a database lasts. */
@@ -43,41 +44,74 @@ export interface Drained {
 }
 
 /**
- * Takes up at once what an earlier process left in the middle, unless another one is still at work. Once, before the first
- * drain.
+ * Counts this process among those that handle a bot's updates, and takes up at once what an earlier one left in the middle,
+ * unless another one is still at work. Once, before the first drain.
  */
 export async function resumeInbox({ store, log, botId }: InboxDeps): Promise<void> {
-  if (!(await store.isAlone(botId))) return;
-  const updates = await returnAbandoned(store, botId);
-  if (updates > 0) log.info({ updates }, 'inbox_resumed');
+  await store.peers.join(`work ${botId}`, async () => {
+    const updates = await returnAbandoned(store, botId);
+    if (updates > 0) log.info({ updates }, 'inbox_resumed');
+  });
 }
 
-/** Handles everything in the inbox that is due. */
-export async function drainInbox(deps: InboxDeps): Promise<Drained> {
+/** What may happen while the inbox is worked off: something comes in, or it is to stop. */
+export interface Meanwhile {
+  /** Resolves when something has come in since. */
+  news(): Promise<void>;
+  readonly stopping: AbortSignal;
+}
+
+/**
+ * Handles everything in the inbox that is due. It takes no more than it can begin with at once, so that nobody's tap lies
+ * behind another person's slow one, and other processes find something to do.
+ */
+export async function drainInbox(deps: InboxDeps, meanwhile?: Meanwhile): Promise<Drained> {
   const { store, botId } = deps;
-  for (let handled = 0; ; ) {
-    const now = deps.clock.now();
-    const abandonedBefore = new Date(now.getTime() - ABANDONED_MS);
-    const claimed = await claimUpdates(store, { botId, abandonedBefore, limit: BATCH, now });
-    if (claimed.length === 0) {
-      return { handled, nextAt: await nextTryAt(store, { botId, after: now }) };
-    }
-    await handleByPerson(deps, claimed);
+  const inHand = new Set<Promise<void>>();
+  let handled = 0;
+  for (;;) {
+    const news = meanwhile?.news();
+    const claimed = meanwhile?.stopping.aborted ? [] : await claim(deps, inHand);
     handled += claimed.length;
+    for (const own of byPerson(claimed)) {
+      const work: Promise<void> = handleInOrder(deps, own).finally(() => inHand.delete(work));
+      inHand.add(work);
+    }
+    if (inHand.size === 0) {
+      const after = deps.clock.now();
+      return { handled, nextAt: await nextTryAt(store, { botId, after }) };
+    }
+    // Something was taken: there may be more. Otherwise more can come by news, or by the end of what holds it up.
+    const isFull = IN_HAND - inHand.size < WORTH_TAKING;
+    if (claimed.length > 0 && !isFull) continue;
+    await Promise.race(isFull || !news ? inHand : [...inHand, news]);
+    while (IN_HAND - inHand.size < WORTH_TAKING) await Promise.race(inHand);
   }
 }
 
-async function handleByPerson(deps: InboxDeps, updates: readonly ClaimedUpdate[]): Promise<void> {
+/** Takes as many as fit in the hand. When that fails, what is in it is handled to its end first. */
+async function claim(
+  { store, clock, botId }: InboxDeps,
+  inHand: ReadonlySet<Promise<void>>,
+): Promise<ClaimedUpdate[]> {
+  const now = clock.now();
+  const abandonedBefore = new Date(now.getTime() - ABANDONED_MS);
+  try {
+    return await claimUpdates(store, { botId, abandonedBefore, limit: IN_HAND - inHand.size, now });
+  } catch (error) {
+    await Promise.all(inHand);
+    throw error;
+  }
+}
+
+/** Updates of the same person together, in order; those of nobody are each their own. */
+function byPerson(updates: readonly ClaimedUpdate[]): ClaimedUpdate[][] {
   const people = new Map<string, ClaimedUpdate[]>();
   for (const update of updates) {
     const key = String(update.actorId ?? `update ${update.updateId}`);
     people.set(key, [...(people.get(key) ?? []), update]);
   }
-  const waiting = [...people.values()];
-  const lane = async () => {
-    for (let own = waiting.shift(); own; own = waiting.shift()) await handleInOrder(deps, own);
-  };
-  await Promise.all(Array.from({ length: LANES }, lane));
+  return [...people.values()];
 }
 
 /** One person's updates, until one has to wait: a later tap must not overtake it. */

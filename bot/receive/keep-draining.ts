@@ -20,13 +20,15 @@ export function keepDraining(
   let alarm = new AbortController();
   let current: Promise<void> | null = null;
   let again = false;
+  let bell = createBell();
   const run = async () => {
     alarm.abort();
     let nextAt: Date | null = null;
     do {
       again = false;
       try {
-        ({ nextAt } = await drainInbox(deps));
+        const meanwhile = { news: () => bell.rung, stopping: stopping.signal };
+        ({ nextAt } = await drainInbox(deps, meanwhile));
       } catch (error) {
         deps.log.error({ problem: problemOf(error) }, 'inbox_failed');
       }
@@ -43,8 +45,13 @@ export function keepDraining(
   };
   const wake = () => {
     if (stopping.signal.aborted) return;
-    if (current) again = true;
-    else current = run();
+    if (!current) {
+      current = run();
+      return;
+    }
+    again = true;
+    bell.ring();
+    bell = createBell();
   };
   return {
     wake,
@@ -54,4 +61,13 @@ export function keepDraining(
       await current;
     },
   };
+}
+
+/** Rings once. */
+function createBell(): { readonly rung: Promise<void>; ring(): void } {
+  let ring = () => {};
+  const rung = new Promise<void>((resolve) => {
+    ring = resolve;
+  });
+  return { rung, ring };
 }

@@ -1,18 +1,15 @@
 import type { Api } from 'grammy';
-import type { Update } from 'grammy/types';
-import { type Clock, type Log, type Store, storeUpdates } from '../../db/index.ts';
+import type { Log } from '../../db/index.ts';
 import { apiProblem } from '../chat/api-error.ts';
+import { type IntakeDeps, takeIn } from './take-in.ts';
 
 /** What we ask for; all else the service keeps to itself. */
 const ALLOWED = ['message', 'callback_query', 'my_chat_member'] as const;
 
 /** What the receiver needs. `api` allows for long polls. */
-export interface PollerDeps {
+export interface PollerDeps extends IntakeDeps {
   readonly api: Api;
-  readonly store: Store;
-  readonly clock: Clock;
   readonly log: Log;
-  readonly botId: number;
 }
 
 /** Takes updates from the service: stored first, acknowledged by the next call's offset, handled later. */
@@ -33,15 +30,7 @@ export function createPoller(deps: PollerDeps): Poller {
       );
       const last = updates.at(-1);
       if (!last) return 0;
-      await storeUpdates(deps.store, {
-        botId: deps.botId,
-        updates: updates.map((update) => ({
-          updateId: update.update_id,
-          actorId: actorOf(update),
-          payload: update,
-        })),
-        now: deps.clock.now(),
-      });
+      await takeIn(deps, updates);
       offset = last.update_id + 1;
       return updates.length;
     },
@@ -51,12 +40,12 @@ export function createPoller(deps: PollerDeps): Poller {
 /** Keeps polling until the signal; trouble is logged and waited out. Rejects when the token is not accepted. */
 export async function keepPolling(
   poller: Poller,
-  deps: PollerDeps & { sleep(milliseconds: number): Promise<void>; onUpdates(): void },
+  deps: PollerDeps & { sleep(milliseconds: number): Promise<void> },
   signal: AbortSignal,
 ): Promise<void> {
   while (!signal.aborted) {
     try {
-      if ((await poller.poll(25, signal)) > 0) deps.onUpdates();
+      await poller.poll(25, signal);
     } catch (error) {
       if (signal.aborted) return;
       const problem = apiProblem(error);
@@ -68,9 +57,4 @@ export async function keepPolling(
       await deps.sleep(3_000);
     }
   }
-}
-
-function actorOf(update: Update): number | null {
-  const from = update.callback_query?.from ?? update.message?.from ?? update.my_chat_member?.from;
-  return Number.isSafeInteger(from?.id) ? (from?.id ?? null) : null;
 }

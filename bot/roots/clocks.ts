@@ -1,6 +1,5 @@
 import { setTimeout as delay } from 'node:timers/promises';
-import type { Clock } from '../../db/index.ts';
-import type { Pace } from '../../jobs/index.ts';
+import type { Clock, Pace } from '../../db/index.ts';
 
 /** The machine's own clock; here, in the composition root, and nowhere else. */
 export const machineClock: Clock = { now: () => new Date() };

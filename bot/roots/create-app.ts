@@ -1,33 +1,14 @@
-import { Api } from 'grammy';
-import { type Clock, type Log, problemOf, type Store } from '../../db/index.ts';
-import type { Drill } from '../../drills/index.ts';
-import {
-  createEngine,
-  createRenderAhead,
-  type Engine,
-  type Pace,
-  type RenderAhead,
-  startCron,
-} from '../../jobs/index.ts';
-import { createDownload } from '../chat/download.ts';
-import { nameLostSends } from '../chat/lost-send.ts';
-import { retryRefused } from '../chat/retry-refused.ts';
+import type { Clock, Log, Pace, Store } from '../../db/index.ts';
+import type { Drill, Language } from '../../drills/index.ts';
+import { createRenderAhead, type RenderAhead, type TickReport, tick } from '../../jobs/index.ts';
 import type { Clips } from '../clip/index.ts';
-import { createBot } from '../create-bot.ts';
-import type { BotDeps, TeachersWanted } from '../deps.ts';
+import type { TeachersWanted } from '../deps.ts';
 import { createPainter, type Painter } from '../media/index.ts';
-import { drainInbox, type InboxDeps, resumeInbox } from '../receive/inbox.ts';
-import { keepDraining } from '../receive/keep-draining.ts';
-import { createPoller, keepPolling } from '../receive/poller.ts';
+import { drainInbox } from '../receive/inbox.ts';
 import { clipOf } from '../screens/clips.ts';
-import { createCourier } from '../send/courier.ts';
-import { COMMANDS } from '../texts/commands.ts';
-
-/** Seconds until a call without an answer is given up; a long poll may take longer. */
-const CALL_SECONDS = 20;
-const POLL_SECONDS = 60;
-/** Messages in flight at a time; the service's framework advises about three. */
-const LANES = 3;
+import { type ConnectDeps, type ConnectedBot, connectBot } from './connect-bot.ts';
+import { ROLES, type Role } from './roles.ts';
+import { type Running, runRoles } from './run-roles.ts';
 
 /** What an app is made of. */
 export interface AppDeps {
@@ -35,8 +16,13 @@ export interface AppDeps {
   readonly clock: Clock;
   readonly pace: Pace;
   readonly log: Log;
-  readonly token: string;
+  /** One for each bot. A process that only plans needs none. */
+  readonly tokens: readonly string[];
   readonly apiRoot: string;
+  /** What this process does; everything, unless said otherwise. */
+  readonly roles?: ReadonlySet<Role>;
+  /** For bots that are allowed another rate than most. */
+  readonly sendsASecond?: number | undefined;
   readonly painter?: Painter;
   /** Who may become a teacher; by invitation only, unless said otherwise. */
   readonly teachers?: TeachersWanted;
@@ -44,126 +30,75 @@ export interface AppDeps {
   readonly clips?: Clips;
 }
 
-/** A whole bot in one process. */
-export interface App {
-  readonly username: string;
-  readonly engine: Engine;
+/** One process of the bot, with some or all of its roles. */
+export interface App extends Running {
+  /** The bots by the names that people see. */
+  readonly usernames: readonly string[];
+  /** A link that opens the first bot. */
   linkOf(payload: string): string;
-  /** Draws what is due to be drawn ahead; the clock job does so by itself. */
+  /** The clock and the senders, by hand: for scripts, tests and a rehearsal's moved clock. */
+  readonly engine: {
+    /** Plans what is due now. */
+    tick(): Promise<TickReport>;
+    /** Sends everything that is waiting now. Returns how many jobs that were. */
+    drain(): Promise<number>;
+  };
+  /** Draws what is due to be drawn ahead; a started app does so by itself. */
   readonly ahead: RenderAhead;
   /** Receives and sends until nothing is left to do; for scripts and tests, while the app is not started. */
   settle(): Promise<void>;
-  /** Runs by itself: clock, receiver, sender. `onFatal` hears when the service refuses the token. */
-  start(onFatal: (error: unknown) => void): Promise<void>;
-  stop(): Promise<void>;
 }
 
-/** Puts everything together. Asks the service who the bot is, and so fails early when the token is wrong. */
+/** Puts everything together. Asks the service who the bots are, and so fails early when a token is wrong. */
 export async function createApp(deps: AppDeps): Promise<App> {
-  const { store, clock, pace, log, token, apiRoot } = deps;
-  const bulk = new Api(token, { apiRoot, timeoutSeconds: CALL_SECONDS });
-  const direct = new Api(token, { apiRoot, timeoutSeconds: CALL_SECONDS });
-  direct.config.use(retryRefused(pace.sleep), nameLostSends);
-  const polling = new Api(token, { apiRoot, timeoutSeconds: POLL_SECONDS });
-  const botInfo = await direct.getMe();
-  const botId = botInfo.id;
-  const linkOf = (payload: string) => `https://t.me/${botInfo.username}?start=${payload}`;
-  const painter = deps.painter ?? createPainter();
-  const { clips, teachers = 'invite' } = deps;
-  const download = createDownload(direct, { apiRoot, token });
-  const bot: BotDeps = {
-    api: direct,
-    store,
-    clock,
-    log,
-    botId,
-    painter,
-    clips,
-    download,
-    teachers,
-    linkOf,
+  const { store, clock, log, pace, clips, roles = new Set(ROLES) } = deps;
+  const shared: ConnectDeps = {
+    ...{ store, clock, pace, log, clips, apiRoot: deps.apiRoot },
+    ...{ sendsASecond: deps.sendsASecond, teachers: deps.teachers ?? 'invite' },
+    painter: deps.painter ?? createPainter(),
+    apis: new Map(),
   };
-  const handler = createBot(bot, { token, botInfo });
-  const courier = createCourier({ ...bot, api: bulk });
-  const engine = createEngine({ store, clock, log, pace, courier, botId, lanes: LANES });
+  const bots: ConnectedBot[] = [];
+  for (const token of deps.tokens) bots.push(await connectBot(shared, token));
   const ahead = createRenderAhead({
-    store,
-    clock,
-    log,
-    prepare: (drill) => drawClips(clips, drill),
+    ...{ store, clock, log },
+    prepare: (drill, language) => drawClips(clips, drill, language),
   });
-  const inbox: InboxDeps = { store, clock, log, botId, handler };
-  const pollerDeps = { api: polling, store, clock, log, botId };
-  const poller = createPoller(pollerDeps);
+  const plan = () => tick({ store, clock, log });
+  const drain = () => sum(bots, ({ sender }) => sender.drain());
   return {
-    username: botInfo.username,
-    engine,
-    linkOf,
+    usernames: bots.map(({ username }) => username),
+    linkOf: (payload) => bots[0]?.linkOf(payload) ?? '',
+    engine: { tick: plan, drain },
     ahead,
     settle: async () => {
       for (;;) {
-        const received = await poller.poll(0);
-        const { handled } = await drainInbox(inbox);
-        const sent = await engine.drain();
-        if (received + handled + sent === 0) return;
+        const received = await sum(bots, ({ poller }) => poller.poll(0));
+        const handled = await sum(bots, async ({ inbox }) => (await drainInbox(inbox)).handled);
+        if (received + handled + (await drain()) === 0) return;
       }
     },
-    ...running({ engine, ahead, log, api: direct, inbox, pace }, (signal, onUpdates) =>
-      keepPolling(poller, { ...pollerDeps, sleep: pace.sleep, onUpdates }, signal),
-    ),
+    ...runRoles({ store, log, pace, roles, bots, ahead, tick: plan }),
   };
+}
+
+async function sum(
+  bots: readonly ConnectedBot[],
+  count: (bot: ConnectedBot) => Promise<number>,
+): Promise<number> {
+  let total = 0;
+  for (const bot of bots) total += await count(bot);
+  return total;
 }
 
 /** One clip after the other, so that a family that taps meanwhile waits for one at most. An untimed drill has none. */
-async function drawClips(clips: Clips | undefined, drill: Drill): Promise<void> {
+async function drawClips(
+  clips: Clips | undefined,
+  drill: Drill,
+  language: Language,
+): Promise<void> {
   if (drill.adjusted?.untimed) return;
   for (const part of drill.parts) {
-    if (clips && part.kind === 'facts') await clips.ahead(clipOf(part));
+    if (clips && part.kind === 'facts') await clips.ahead(clipOf(part, language));
   }
-}
-
-interface Running {
-  readonly engine: Engine;
-  readonly ahead: RenderAhead;
-  readonly log: Log;
-  readonly api: Api;
-  readonly inbox: InboxDeps;
-  readonly pace: Pace;
-}
-
-/** Starting and stopping in order: what takes work in stops first. */
-function running(
-  { engine, ahead, log, api, inbox, pace }: Running,
-  poll: (signal: AbortSignal, onUpdates: () => void) => Promise<void>,
-): Pick<App, 'start' | 'stop'> {
-  const stopping = new AbortController();
-  const draining = keepDraining({ ...inbox, sleep: pace.sleep });
-  let polling: Promise<void> = Promise.resolve();
-  let cron: { stop(): Promise<void> } | undefined;
-  return {
-    start: async (onFatal) => {
-      await api.setMyCommands(COMMANDS);
-      await api.deleteWebhook();
-      await engine.start();
-      await engine.tick();
-      await resumeInbox(inbox);
-      const lookAhead = () => {
-        ahead.look().catch((error) => log.warn({ problem: problemOf(error) }, 'not_drawn_ahead'));
-      };
-      cron = startCron(engine, log, () => {
-        draining.wake();
-        lookAhead();
-      });
-      lookAhead();
-      draining.wake();
-      polling = poll(stopping.signal, draining.wake).catch(onFatal);
-    },
-    stop: async () => {
-      stopping.abort();
-      await cron?.stop();
-      await polling;
-      await draining.stop();
-      await ahead.stop();
-    },
-  };
 }

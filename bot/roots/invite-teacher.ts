@@ -13,7 +13,9 @@ async function main(): Promise<void> {
   if (config.mode !== 'live') {
     throw new Error('Set BOT_TOKEN: a rehearsal has its teacher already.');
   }
-  const { token, apiRoot, logLevel } = config;
+  const { tokens, apiRoot, logLevel } = config;
+  // Whichever bot: a teacher is known to all of them.
+  const [token = ''] = tokens;
   const folder = { ...config, dataDir: join(config.dataDir, 'live') };
   const store = await openStore(folder, createLog(logLevel));
   try {

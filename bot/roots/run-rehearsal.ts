@@ -62,7 +62,7 @@ export async function runRehearsal(
     });
     app = await createApp({
       ...{ store, clock, log, pace: realPace, clips },
-      ...{ token: TOKEN, apiRoot: rehearsal.apiRoot, teachers: config.teachers },
+      ...{ tokens: [TOKEN], apiRoot: rehearsal.apiRoot, teachers: config.teachers },
     });
     if (!(await hasTeachers(store))) {
       const client = new RehearsalClient(rehearsal.url);

@@ -35,7 +35,7 @@ export async function openStage(start: Date): Promise<Stage> {
     control: { now: clock.now, moveTo: async () => {}, stops: async () => [] },
   });
   const { apiRoot, url } = rehearsal;
-  const app = await createApp({ store, clock, log, pace: realPace, token: TOKEN, apiRoot });
+  const app = await createApp({ store, clock, log, pace: realPace, tokens: [TOKEN], apiRoot });
   return {
     store,
     client: new RehearsalClient(url),

@@ -1,11 +1,16 @@
 import { setImmediate as networkTurn } from 'node:timers/promises';
 import { type Api, GrammyError, HttpError } from 'grammy';
 import {
+  AppError,
+  type ChildTurn,
   type Courier,
   type Delivery,
   findHelperByChat,
+  getDisplay,
   getRunningClass,
-  getWay,
+  type HelperScope,
+  isQuiet,
+  listTurns,
   localTimeAt,
   type Outcome,
   type Parcel,
@@ -14,15 +19,20 @@ import {
   type SchoolClass,
 } from '../../db/index.ts';
 import { apiProblem } from '../chat/api-error.ts';
+import { quietly } from '../chat/quiet.ts';
 import { postScreen } from '../chat/show.ts';
 import type { BotDeps } from '../deps.ts';
 import { pictureFile, tableFile } from '../digest/digest-files.ts';
 import { readDigest } from '../digest/read-digest.ts';
+import { languageFor } from '../features/language-for.ts';
+import { readIn } from '../language/index.ts';
 import { digestScreen } from '../screens/digest-screens.ts';
 import { eveningScreen, type Occasion } from '../screens/evening-screen.ts';
 import { eveningStep } from '../screens/evening-step.ts';
+import { isAnotherBusy, turnBefore } from '../screens/turns.ts';
 import { prepareClassNews } from './prepare-class-news.ts';
 import { prepareErasing } from './prepare-erasing.ts';
+import { prepareFewer } from './prepare-fewer.ts';
 import { prepareGreeting } from './prepare-greeting.ts';
 import { prepareMoved } from './prepare-moved.ts';
 
@@ -32,38 +42,52 @@ import { prepareMoved } from './prepare-moved.ts';
  */
 export function createCourier(deps: BotDeps): Courier {
   return {
+    // In the recipient's language, and so is what is only drawn once it has to be uploaded.
     prepare: async (delivery) => {
-      switch (delivery.kind) {
-        case 'greeting': {
-          const send = await prepareGreeting(deps, delivery);
-          return send && parcel(send);
-        }
-        case 'evening':
-        case 'nudge':
-        case 'reminder':
-          return prepareEvening(deps, delivery, delivery.kind);
-        case 'digest':
-        case 'digest_picture':
-        case 'digest_table':
-          return prepareDigest(deps, delivery);
-        case 'class_stopped':
-        case 'class_resumed':
-        case 'handed_over': {
-          const send = await prepareClassNews(deps, delivery, delivery.kind);
-          return send && parcel(send);
-        }
-        case 'erasing':
-        case 'kept_after_all': {
-          const send = await prepareErasing(deps, delivery, delivery.kind);
-          return send && parcel(send);
-        }
-        case 'moved': {
-          const send = await prepareMoved(deps, delivery);
-          return send && parcel(send);
-        }
-      }
+      const language = await languageFor(deps, { id: delivery.chatId });
+      const made = await readIn(language, () => prepare(deps, delivery));
+      if (!made) return null;
+      const send = () => readIn(language, () => made.send());
+      const wantsQuiet = await isQuiet(deps.store, delivery.chatId);
+      return { send: wantsQuiet ? () => quietly(send) : send };
     },
   };
+}
+
+async function prepare(deps: BotDeps, delivery: Delivery): Promise<Parcel | null> {
+  switch (delivery.kind) {
+    case 'greeting': {
+      const send = await prepareGreeting(deps, delivery);
+      return send && parcel(send);
+    }
+    case 'evening':
+    case 'nudge':
+    case 'reminder':
+      return prepareEvening(deps, delivery, delivery.kind);
+    case 'digest':
+    case 'digest_picture':
+    case 'digest_table':
+      return prepareDigest(deps, delivery);
+    case 'class_stopped':
+    case 'class_resumed':
+    case 'handed_over': {
+      const send = await prepareClassNews(deps, delivery, delivery.kind);
+      return send && parcel(send);
+    }
+    case 'erasing':
+    case 'kept_after_all': {
+      const send = await prepareErasing(deps, delivery, delivery.kind);
+      return send && parcel(send);
+    }
+    case 'fewer_evenings': {
+      const send = await prepareFewer(deps, delivery);
+      return send && parcel(send);
+    }
+    case 'moved': {
+      const send = await prepareMoved(deps, delivery);
+      return send && parcel(send);
+    }
+  }
 }
 
 async function prepareEvening(
@@ -77,13 +101,32 @@ async function prepareEvening(
   const { step } = eveningStep(view, day);
   // A nudge or reminder planned before a mark came in is not wanted any more.
   const marked = view.results.some((result) => result !== null);
-  if (step === 'closed' || step === 'declined' || (occasion !== 'evening' && marked)) return null;
+  if (step === 'closed' || step === 'declined' || step === 'stopped') return null;
+  if (occasion !== 'evening' && marked) return null;
   // The second message always offers Start: it may be the first one that arrives.
   const shown = occasion === 'evening' ? view : { ...view, started: false, marking: null };
   const helper = await findHelperByChat(deps.store, delivery.chatId);
-  const way = helper ? await getWay(deps.store, helper.id) : undefined;
-  const screen = eveningScreen(shown, day, { ...deps, way }, occasion);
-  return parcel(() => postScreen(deps, delivery.chatId, screen));
+  const turns = helper && (await turnsOf(deps, { helperId: helper.id, eveningId: view.id }));
+  // Who has left meanwhile gets nothing about the child any more.
+  if (!helper || !turns) return null;
+  const means = {
+    ...deps,
+    ...(await getDisplay(deps.store, helper.id)),
+    before: turnBefore(turns, view.id),
+  };
+  const screen = eveningScreen(shown, day, means, occasion);
+  const post = () => postScreen(deps, delivery.chatId, screen);
+  // It comes in the middle of a brother's or sister's cards: without a sound.
+  return parcel(isAnotherBusy(turns, view.id) ? () => quietly(post) : post);
+}
+
+async function turnsOf({ store }: BotDeps, scope: HelperScope): Promise<ChildTurn[] | null> {
+  try {
+    return await listTurns(store, scope);
+  } catch (error) {
+    if (error instanceof AppError && error.code === 'not_found') return null;
+    throw error;
+  }
 }
 
 async function prepareDigest(deps: BotDeps, delivery: Delivery): Promise<Parcel | null> {

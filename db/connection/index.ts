@@ -1,4 +1,5 @@
 export type { Db, OpenStore, Store } from './db.ts';
-export type { DeliveryHandler, DeliveryQueue } from './delivery-queue.ts';
+export type { DeliveryHandler, DeliveryJob, DeliveryQueue } from './delivery-queue.ts';
 export { openEmbedded } from './open-embedded.ts';
 export { openServer } from './open-server.ts';
+export type { Peers, Topic } from './peers.ts';

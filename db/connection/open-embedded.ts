@@ -8,6 +8,7 @@ import * as schema from '../schema/index.ts';
 import type { OpenStore } from './db.ts';
 import { createDeliveryQueue } from './delivery-queue.ts';
 import { MIGRATIONS_FOLDER } from './migrations-folder.ts';
+import { channelOf } from './peers.ts';
 
 /**
  * Opens the embedded database (Postgres compiled into this process) and applies migrations.
@@ -31,7 +32,14 @@ export async function openEmbedded(
     db,
     queue,
     // One process at a time opens the folder.
-    isAlone: async () => true,
+    peers: {
+      listen: async (topic, onNews) => {
+        await pglite.listen(channelOf(topic), onNews);
+        onNews('');
+      },
+      join: (_work, alone) => alone(),
+      leads: async () => true,
+    },
     close: async () => {
       await boss.stop({ graceful: true, timeout: 10_000 });
       await pglite.close();

@@ -24,8 +24,8 @@ export async function returnUpdates(
  * Puts everything a bot was handling when its process died back in line at once; returns how many. The try stays counted: an
  * update may be what killed the process.
  *
- * For the start of a bot, when nobody is handling anything: the chat service lets one process at a time receive. What another
- * process takes afterwards is covered by `abandonedBefore` of `claimUpdates`.
+ * For a process that has just made sure that no other one is handling anything (`Peers.join`). What is taken afterwards is
+ * covered by `abandonedBefore` of `claimUpdates`.
  */
 export async function returnAbandoned(store: Store, botId: number): Promise<number> {
   const rows = await store.db

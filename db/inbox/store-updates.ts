@@ -1,5 +1,6 @@
 import { and, count, eq, gt, inArray, sql } from 'drizzle-orm';
 import type { Store } from '../connection/db.ts';
+import { tell } from '../connection/peers.ts';
 import { inTransaction } from '../connection/transaction.ts';
 import { inbox } from '../schema/index.ts';
 import { shareOut } from './share-out.ts';
@@ -32,7 +33,9 @@ export async function storeUpdates(
       ...kept.map((update) => ({ ...update, payload: storableJson(update.payload), shed: false })),
       ...told.map((update) => ({ ...update, payload: null, shed: true })),
     ];
-    return rows.length === 0 ? 0 : await insert(inner, rows, input);
+    if (rows.length === 0) return 0;
+    await tell(inner, 'inbox', String(input.botId));
+    return insert(inner, rows, input);
   });
 }
 
@@ -51,7 +54,8 @@ async function insert(
         botId,
         status: 'pending' as const,
         receivedAt: now,
-        notBefore: now,
+        // Due at once, whatever the clock of whoever handles it says.
+        notBefore: new Date(0),
       })),
     )
     .onConflictDoNothing()

@@ -1,6 +1,7 @@
 import { and, eq, gt, isNull, type SQL } from 'drizzle-orm';
 import type { Store } from '../connection/db.ts';
 import { ledger } from '../schema/index.ts';
+import { priorityOf } from './priority.ts';
 
 /** Which messages are called off: all conditions hold. `because` is what the ledger says of them. */
 export interface CallOff {
@@ -31,9 +32,9 @@ export async function callBack(inner: Store, { which, because, now }: CallOff): 
         gt(ledger.expiresAt, now),
       ),
     )
-    .returning({ id: ledger.id });
+    .returning({ ledgerId: ledger.id, botId: ledger.botId, kind: ledger.kind });
   await inner.queue.enqueue(
     inner.db,
-    woken.map(({ id }) => id),
+    woken.map(({ kind, ...job }) => ({ ...job, priority: priorityOf(kind) })),
   );
 }

@@ -15,6 +15,7 @@ export async function forgetCopy(store: Store, eveningId: string, copy: Copy): P
     .where(
       and(
         eq(ledger.eveningId, eveningId),
+        eq(ledger.botId, copy.botId),
         eq(ledger.messageId, copy.messageId),
         inArray(ledger.recipientId, owner),
       ),

@@ -2,8 +2,9 @@ import { and, asc, eq, isNotNull, isNull } from 'drizzle-orm';
 import type { Store } from '../connection/db.ts';
 import { helper, helperChild, ledger } from '../schema/index.ts';
 
-/** A message about an evening that lies in some helper's chat. */
+/** A message about an evening that lies in some helper's chat with a bot. */
 export interface Copy {
+  readonly botId: number;
   readonly chatId: number;
   readonly messageId: number;
 }
@@ -14,7 +15,7 @@ export interface Copy {
  */
 export async function listCopies(store: Store, eveningId: string): Promise<Copy[]> {
   const rows = await store.db
-    .select({ chatId: helper.chatId, messageId: ledger.messageId })
+    .select({ botId: ledger.botId, chatId: helper.chatId, messageId: ledger.messageId })
     .from(ledger)
     .innerJoin(helper, eq(helper.id, ledger.recipientId))
     .innerJoin(
@@ -25,7 +26,7 @@ export async function listCopies(store: Store, eveningId: string): Promise<Copy[
       and(eq(ledger.eveningId, eveningId), isNotNull(ledger.messageId), isNull(helperChild.leftAt)),
     )
     .orderBy(asc(ledger.id));
-  return rows.flatMap(({ chatId, messageId }) =>
-    messageId === null ? [] : [{ chatId, messageId }],
+  return rows.flatMap(({ messageId, ...chat }) =>
+    messageId === null ? [] : [{ ...chat, messageId }],
   );
 }

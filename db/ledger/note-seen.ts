@@ -7,7 +7,7 @@ import { helper, ledger } from '../schema/index.ts';
  */
 export async function noteSeen(
   store: Store,
-  input: { eveningId: string; chatId: number; messageId: number; now: Date },
+  input: { eveningId: string; botId: number; chatId: number; messageId: number; now: Date },
 ): Promise<void> {
   const owner = store.db
     .select({ id: helper.id })
@@ -19,9 +19,10 @@ export async function noteSeen(
     .where(
       and(
         eq(ledger.eveningId, input.eveningId),
+        eq(ledger.botId, input.botId),
         eq(ledger.status, 'unknown'),
         sql`${ledger.recipientId} in ${owner}`,
-        sql`not exists (select 1 from ${ledger} as known where known.evening_id = ${input.eveningId} and known.message_id = ${input.messageId} and known.recipient_id = ${ledger.recipientId})`,
+        sql`not exists (select 1 from ${ledger} as known where known.evening_id = ${input.eveningId} and known.message_id = ${input.messageId} and known.bot_id = ${input.botId} and known.recipient_id = ${ledger.recipientId})`,
       ),
     )
     .orderBy(ledger.id)

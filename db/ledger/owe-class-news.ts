@@ -4,16 +4,9 @@ import { instantAt, localTimeAt } from '../calendar/zone.ts';
 import { CLASS_LIMITS } from '../classes/class-limits.ts';
 import { storedTime } from '../classes/school-class.ts';
 import type { Store } from '../connection/db.ts';
-import {
-  child,
-  classTeacher,
-  helper,
-  helperChild,
-  ledger,
-  schoolClass,
-  teacher,
-} from '../schema/index.ts';
-import { oweRecipients } from './owe.ts';
+import { isReached } from '../helpers/reachability.ts';
+import { child, helper, helperChild, ledger, schoolClass } from '../schema/index.ts';
+import { oweRecipients, reachableTeachers } from './owe.ts';
 
 const HOUR_MS = 60 * 60_000;
 const DAY_MS = 24 * HOUR_MS;
@@ -39,7 +32,7 @@ export async function oweClassNews(
     );
   const owed = { kind, ...newsOf(classId, outOfQuietHours(at, zone), now, zone) };
   await oweRecipients(inner, owed, { kind: 'helper', ids: await families(inner, classId) }, now);
-  const colleagues = (await teachers(inner, classId)).filter((id) => id !== by);
+  const colleagues = (await reachableTeachers(inner, classId)).filter((id) => id !== by);
   await oweRecipients(inner, owed, { kind: 'teacher', ids: colleagues }, now);
 }
 
@@ -82,23 +75,15 @@ async function families(inner: Store, classId: string): Promise<string[]> {
     .from(helperChild)
     .innerJoin(helper, eq(helper.id, helperChild.helperId))
     .innerJoin(child, eq(child.id, helperChild.childId))
+    .innerJoin(schoolClass, eq(schoolClass.id, child.classId))
     .where(
       and(
         eq(child.classId, classId),
         isNull(child.archivedAt),
         isNull(helperChild.leftAt),
-        isNull(helper.unreachableAt),
+        isReached(inner, helper.chatId, schoolClass.botId),
       ),
     )
     .orderBy(helper.id);
-  return rows.map(({ id }) => id);
-}
-
-async function teachers(inner: Store, classId: string): Promise<string[]> {
-  const rows = await inner.db
-    .select({ id: teacher.id })
-    .from(classTeacher)
-    .innerJoin(teacher, eq(teacher.id, classTeacher.teacherId))
-    .where(and(eq(classTeacher.classId, classId), isNull(teacher.unreachableAt)));
   return rows.map(({ id }) => id);
 }

@@ -2,7 +2,18 @@ import { and, eq, isNull } from 'drizzle-orm';
 import type { SchoolDay } from '../../drills/index.ts';
 import type { Store } from '../connection/db.ts';
 import { newId } from '../connection/ids.ts';
-import { classTeacher, helper, helperChild, ledger, teacher } from '../schema/index.ts';
+import { AppError } from '../errors.ts';
+import { isReached } from '../helpers/reachability.ts';
+import {
+  child,
+  classTeacher,
+  helper,
+  helperChild,
+  ledger,
+  schoolClass,
+  teacher,
+} from '../schema/index.ts';
+import { priorityOf } from './priority.ts';
 
 /** A kind of message the engine sends by itself. */
 export type LedgerKind = (typeof ledger.$inferSelect)['kind'];
@@ -33,11 +44,13 @@ export async function reachableHelpers(store: Store, childId: string): Promise<{
     .select({ id: helper.id })
     .from(helperChild)
     .innerJoin(helper, eq(helper.id, helperChild.helperId))
+    .innerJoin(child, eq(child.id, helperChild.childId))
+    .innerJoin(schoolClass, eq(schoolClass.id, child.classId))
     .where(
       and(
         eq(helperChild.childId, childId),
         isNull(helperChild.leftAt),
-        isNull(helper.unreachableAt),
+        isReached(store, helper.chatId, schoolClass.botId),
       ),
     )
     .orderBy(helper.id);
@@ -45,15 +58,24 @@ export async function reachableHelpers(store: Store, childId: string): Promise<{
 
 /** Owes a message to every teacher of a class that the chat service reaches. Inside the caller's transaction. */
 export async function oweTeachers(store: Store, owed: Owed, now: Date): Promise<number> {
+  const ids = await reachableTeachers(store, owed.classId);
+  return oweRecipients(store, owed, { kind: 'teacher', ids }, now);
+}
+
+/** The teachers of a class that the chat service reaches. */
+export async function reachableTeachers(store: Store, classId: string): Promise<string[]> {
   const rows = await store.db
     .select({ id: teacher.id })
     .from(classTeacher)
     .innerJoin(teacher, eq(teacher.id, classTeacher.teacherId))
-    .where(and(eq(classTeacher.classId, owed.classId), isNull(teacher.unreachableAt)));
-  return oweRecipients(store, owed, { kind: 'teacher', ids: rows.map(({ id }) => id) }, now);
+    .innerJoin(schoolClass, eq(schoolClass.id, classTeacher.classId))
+    .where(
+      and(eq(classTeacher.classId, classId), isReached(store, teacher.chatId, schoolClass.botId)),
+    );
+  return rows.map(({ id }) => id);
 }
 
-/** Writes the rows and their jobs together. The unique key makes a second call owe nothing. Inside the caller's transaction. */
+/** Writes the rows and their jobs together, for the class's bot. The unique key makes a second call owe nothing. Inside the caller's transaction. */
 export async function oweRecipients(
   store: Store,
   { follows = new Set(), ...owed }: Owed,
@@ -61,11 +83,13 @@ export async function oweRecipients(
   now: Date,
 ): Promise<number> {
   if (to.ids.length === 0) return 0;
+  const botId = await botOf(store, owed.classId);
   const written = await store.db
     .insert(ledger)
     .values(
       to.ids.map((recipientId) => ({
         ...owed,
+        botId,
         id: newId(now),
         recipientKind: to.kind,
         recipientId,
@@ -78,6 +102,18 @@ export async function oweRecipients(
   const ids = written.flatMap((row) =>
     follows === 'all' || follows.has(row.recipientId) ? [] : [row.id],
   );
-  await store.queue.enqueue(store.db, ids);
+  await store.queue.enqueue(
+    store.db,
+    ids.map((ledgerId) => ({ ledgerId, botId, priority: priorityOf(owed.kind) })),
+  );
   return written.length;
+}
+
+async function botOf(store: Store, classId: string): Promise<number> {
+  const [row] = await store.db
+    .select({ botId: schoolClass.botId })
+    .from(schoolClass)
+    .where(eq(schoolClass.id, classId));
+  if (!row) throw new AppError('not_found', 'class');
+  return row.botId;
 }

@@ -12,6 +12,8 @@ export interface Delivery {
   /** The child or the class the message is about. */
   readonly subjectId: string;
   readonly classId: string;
+  /** The bot that sends it. */
+  readonly botId: number;
   readonly day: SchoolDay;
   readonly eveningId: string | null;
   readonly to: 'helper' | 'teacher';
@@ -30,12 +32,13 @@ export async function readDelivery(store: Store, ledgerId: string): Promise<Deli
     .where(eq(ledger.id, ledgerId));
   const chatId = row?.helperChat ?? row?.teacherChat;
   if (row?.ledger.status !== 'planned' || !chatId) return null;
-  const { id, kind, subjectId, classId, eveningId, expiresAt, notBefore } = row.ledger;
+  const { id, kind, subjectId, classId, botId, eveningId, expiresAt, notBefore } = row.ledger;
   return {
     id,
     kind,
     subjectId,
     classId,
+    botId,
     eveningId,
     to: row.ledger.recipientKind,
     chatId,

@@ -4,6 +4,7 @@ import type { Store } from '../connection/db.ts';
 import { inTransaction } from '../connection/transaction.ts';
 import { ledger } from '../schema/index.ts';
 import { AFTER } from './find-follower.ts';
+import { priorityOf } from './priority.ts';
 
 /**
  * Enqueues again what is waiting without a job: rows put back in line whose time has come, and rows enqueued before
@@ -32,10 +33,10 @@ export async function wakeWaiting(
       .update(ledger)
       .set({ enqueuedAt: input.now })
       .where(inArray(ledger.id, waiting))
-      .returning({ id: ledger.id });
+      .returning({ ledgerId: ledger.id, botId: ledger.botId, kind: ledger.kind });
     await inner.queue.enqueue(
       inner.db,
-      rows.map((row) => row.id),
+      rows.map(({ kind, ...job }) => ({ ...job, priority: priorityOf(kind) })),
     );
     return rows.length;
   });

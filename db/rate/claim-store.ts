@@ -6,7 +6,7 @@ import { rate } from '../schema/index.ts';
 export const REHEARSAL_BOT = 0;
 
 /** The sending rate runs on real time, the caller on the school's clock: a line that is free has no instant of either. */
-const LONG_AGO = new Date(0);
+export const LONG_AGO = new Date(0);
 
 /**
  * Notes that a bot works with this database. A rehearsal and a real bot never share one: the rehearsal would call every

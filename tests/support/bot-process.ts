@@ -22,8 +22,8 @@ export class BotProcess {
   #stdout = '';
   #stderr = '';
 
-  constructor(settings: Readonly<Record<string, string>>) {
-    const child = spawn(process.execPath, ['--import', 'tsx', 'bot/main.ts'], {
+  constructor(settings: Readonly<Record<string, string>>, args: readonly string[] = []) {
+    const child = spawn(process.execPath, ['--import', 'tsx', 'bot/main.ts', ...args], {
       cwd: ROOT,
       env: { ...settings },
       stdio: ['ignore', 'pipe', 'pipe'],

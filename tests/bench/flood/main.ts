@@ -64,7 +64,7 @@ async function onStage(work: (stage: Stage) => Promise<void>): Promise<void> {
     clock: machineClock,
     pace: realPace,
     log,
-    token,
+    tokens: [token],
     apiRoot: rehearsal.apiRoot,
   });
   const client = new RehearsalClient(rehearsal.url);

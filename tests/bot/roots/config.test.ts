@@ -3,9 +3,9 @@ import { ConfigError, readConfig } from '../../../bot/roots/config.ts';
 
 const TOKEN = '123456:ABC-DEF';
 
-function problemOf(environment: Record<string, string>): string {
+function problemOf(environment: Record<string, string>, args: string[] = []): string {
   try {
-    readConfig(environment);
+    readConfig(environment, args);
   } catch (error) {
     if (error instanceof ConfigError) return error.message;
     throw error;
@@ -36,7 +36,7 @@ describe('settings', () => {
   it('with a token mean the real service, and more is logged', () => {
     expect(readConfig({ BOT_TOKEN: TOKEN })).toMatchObject({
       mode: 'live',
-      token: TOKEN,
+      tokens: [TOKEN],
       apiRoot: 'https://api.telegram.org',
       logLevel: 'info',
     });
@@ -70,6 +70,8 @@ describe('a setting that cannot be used', () => {
   it.each([
     ['BOT_TOKEN', 'hello', 'looks like 123456:ABC-DEF'],
     ['BOT_TOKEN', '123456:ABC DEF', 'looks like 123456:ABC-DEF'],
+    ['BOT_TOKEN', '123456:ABC-DEF,123456:GHI', 'names the same bot twice'],
+    ['SENDS_A_SECOND', '0', 'is more than 0'],
     ['DATABASE_URL', 'mysql://127.0.0.1/x', 'begins with postgres://'],
     ['PORT', 'eighty', 'is a port from 0'],
     ['PORT', '70000', '65535'],
@@ -129,6 +131,37 @@ describe('the time a clock starts at', () => {
     expect(() => readConfig({ CLOCK_START, BOT_TOKEN: TOKEN, API_ROOT })).toThrow(
       'CLOCK_START: only a rehearsal may choose its time. Unset it.',
     );
+  });
+});
+
+describe('the roles of a process', () => {
+  const SHARED = { BOT_TOKEN: TOKEN, DATABASE_URL: 'postgres://127.0.0.1/suppersums' };
+
+  it('are all of them, unless some are asked for', () => {
+    const all = ['receive', 'work', 'send', 'tick'];
+    expect(readConfig(SHARED)).toMatchObject({ roles: new Set(all), isPart: false });
+    const some = readConfig(SHARED, ['--role=receive,tick']);
+    expect(some).toMatchObject({ roles: new Set(['receive', 'tick']), isPart: true });
+    expect(readConfig(SHARED, ['--role', 'send'])).toMatchObject({ roles: new Set(['send']) });
+  });
+
+  it('need a database that processes can share, and a token unless they only plan', () => {
+    expect(problemOf({ BOT_TOKEN: TOKEN }, ['--role=send'])).toContain('DATABASE_URL: ');
+    const { DATABASE_URL } = SHARED;
+    expect(problemOf({ DATABASE_URL }, ['--role=send,tick'])).toContain('BOT_TOKEN: ');
+    expect(readConfig({ DATABASE_URL }, ['--role=tick'])).toMatchObject({ tokens: [] });
+  });
+
+  it.each(['--role=sender', '--role=', '--roles=send', 'send'])(
+    'that are not known are named with those that are: %s',
+    (arg) => {
+      expect(problemOf(SHARED, [arg])).toContain('receive, work, send, tick');
+    },
+  );
+
+  it('work for several bots, whose tokens are parted by commas', () => {
+    const tokens = ['1:a-b', '2:c_d'];
+    expect(readConfig({ BOT_TOKEN: tokens.join(', ') })).toMatchObject({ tokens });
   });
 });
 
