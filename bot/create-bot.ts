@@ -5,12 +5,14 @@ import { unpack } from './callback/codec.ts';
 import type { BotDeps } from './deps.ts';
 import { answerOnce } from './features/answer-once.ts';
 import { classFile } from './features/class-file.ts';
+import { languageFor } from './features/language-for.ts';
 import { onTap } from './features/on-tap.ts';
 import { takeRecording } from './features/recordings.ts';
 import { routeText } from './features/route-text.ts';
 import { type Typed, typed } from './features/say.ts';
+import { readIn } from './language/index.ts';
 import { isWellFormed, queryToAnswer } from './receive/well-formed.ts';
-import { errorText, OUR_FAULT, STALE_BUTTON } from './texts/errors.ts';
+import { errorText, ourFault, staleButton } from './texts/errors.ts';
 import { noFiles, privateOnly } from './texts/general.ts';
 import { leftOut } from './texts/limits.ts';
 import { lines } from './texts/words.ts';
@@ -31,6 +33,8 @@ export function createBot(
   identity: { token: string; botInfo: UserFromGetMe },
 ): UpdateHandler {
   const bot = new Bot(identity.token, { botInfo: identity.botInfo });
+  // Everything below speaks the language of whoever wrote or tapped.
+  bot.use(async (ctx, next) => readIn(await languageFor(deps, ctx.from), next));
   bot.on('my_chat_member', (ctx) => noteMembership(deps, ctx));
   bot.on('callback_query', (ctx) => answerTap(deps, ctx));
   bot.chatType('private').on('message:text', (ctx) => answerMessage(deps, ctx, routeText));
@@ -62,7 +66,10 @@ export function createBot(
       }
     },
     apologise: (update) => apologise(deps, update),
-    leftOut: (chatId) => typed(deps, chatId, '').reply(leftOut()),
+    leftOut: async (chatId) =>
+      readIn(await languageFor(deps, { id: chatId }), () =>
+        typed(deps, chatId, '').reply(leftOut()),
+      ),
   };
 }
 
@@ -70,7 +77,7 @@ export function createBot(
 async function setAside(deps: BotDeps, update: Update): Promise<void> {
   deps.log.warn({ updateId: update.update_id }, 'odd_update');
   const queryId = queryToAnswer(update);
-  if (queryId !== null) await answerOnce(deps, queryId)(STALE_BUTTON, 'alert');
+  if (queryId !== null) await answerOnce(deps, queryId)(staleButton(), 'alert');
 }
 
 /** Blocking and unblocking arrive here before the next message could fail. */
@@ -78,8 +85,9 @@ async function noteMembership(deps: BotDeps, ctx: Context): Promise<void> {
   const change = ctx.myChatMember;
   if (change?.chat.type !== 'private') return;
   const gone = change.new_chat_member.status === 'kicked';
-  if (gone) await markUnreachable(deps.store, change.chat.id, deps.clock.now());
-  else await markReachable(deps.store, change.chat.id);
+  const chat = { botId: deps.botId, chatId: change.chat.id };
+  if (gone) await markUnreachable(deps.store, chat, deps.clock.now());
+  else await markReachable(deps.store, chat);
   deps.log.info({ gone }, 'reachability_changed');
 }
 
@@ -90,7 +98,7 @@ async function answerTap(deps: BotDeps, ctx: Context): Promise<void> {
   const action = query.data === undefined ? null : unpack(query.data);
   if (!action || !message) {
     deps.log.warn({ updateId: ctx.update.update_id }, 'stale_button');
-    await answerOnce(deps, query.id)(STALE_BUTTON, 'alert');
+    await answerOnce(deps, query.id)(staleButton(), 'alert');
     return;
   }
   await onTap(deps, {
@@ -123,5 +131,7 @@ async function answerMessage(
 async function apologise(deps: BotDeps, update: Update): Promise<void> {
   // A tap has been answered at its first failure, and could not be any more: it is told by a message too.
   const chatId = update.message?.chat.id ?? update.callback_query?.from.id;
-  if (chatId !== undefined) await deps.api.sendMessage(chatId, OUR_FAULT);
+  if (chatId === undefined) return;
+  const language = await languageFor(deps, { id: chatId });
+  await readIn(language, () => deps.api.sendMessage(chatId, ourFault()));
 }

@@ -6,12 +6,52 @@ import { type Field, id, int, word } from './fields.ts';
  */
 export const ACTIONS = {
   // A helper joining.
-  agree: { tag: 'ag', fields: { code: word } },
+  /** `language` is the one the notice was read in. */
+  agree: { tag: 'ag', fields: { code: word, language: word } },
+  /** The notice once more, in another language. */
+  noticeIn: { tag: 'gl', fields: { code: word, language: word } },
   disagree: { tag: 'dg', fields: {} },
   leave: { tag: 'lv', fields: {} },
+  /** Ends a helper's part with one child of several. */
+  leaveChild: { tag: 'fk', fields: { child: id } },
   stay: { tag: 'sy', fields: {} },
+  chooseLanguage: { tag: 'gm', fields: { language: word } },
+  /** The class's language of instruction: the list, and a choice. */
+  classLanguages: { tag: 'gc', fields: { classId: id } },
+  classLanguage: { tag: 'gd', fields: { classId: id, language: word } },
   /** `way` is how the evening is shown from now on. */
   chooseWay: { tag: 'wy', fields: { way: word } },
+  // How often the drill comes. `day` is the day on which it comes again.
+  pauseOpen: { tag: 'ns', fields: {} },
+  pauseUntil: { tag: 'np', fields: { day: word } },
+  pauseAsk: { tag: 'nq', fields: {} },
+  pauseEnd: { tag: 'nr', fields: {} },
+  drillDays: { tag: 'nd', fields: {} },
+  /** `on` is what the day shall be, 0 or 1, so that a tap that comes twice turns the day once. */
+  drillDay: { tag: 'ne', fields: { weekday: int, on: int } },
+  everyDay: { tag: 'ny', fields: {} },
+  everyDayNow: { tag: 'nv', fields: { evening: id } },
+  fewerEvenings: { tag: 'nl', fields: { classId: id, page: int } },
+  keepDaily: { tag: 'nk', fields: { classId: id, number: int, on: int, page: int } },
+  // The three short choices after agreeing. `to` is a relation, a time with a dot, or the step that comes next.
+  joinAs: { tag: 'fa', fields: { child: id, to: word } },
+  joinTime: { tag: 'fb', fields: { child: id, to: word } },
+  joinWay: { tag: 'fc', fields: { child: id, way: word } },
+  joinNext: { tag: 'fd', fields: { child: id, to: word } },
+  // A family's settings.
+  settings: { tag: 'fe', fields: {} },
+  timeChoices: { tag: 'fg', fields: {} },
+  chooseTime: { tag: 'fh', fields: { to: word } },
+  wayChoices: { tag: 'fi', fields: {} },
+  settleWay: { tag: 'fq', fields: { way: word } },
+  /** `on` is what the switch shall be, 0 or 1, so that a tap that comes twice turns it once. */
+  setSwitch: { tag: 'fj', fields: { what: word, on: int } },
+  // A link for one more helper. `was` stands for the one made last, so that a tap that comes twice makes one.
+  shareAsk: { tag: 'fl', fields: { child: id } },
+  shareLink: { tag: 'fm', fields: { child: id, was: word } },
+  // From which age on a brother or sister may help.
+  siblingAges: { tag: 'fn', fields: { classId: id } },
+  siblingAge: { tag: 'fo', fields: { classId: id, age: int } },
   // Erasing what is kept about a child.
   eraseAsk: { tag: 'yc', fields: { child: id } },
   erase: { tag: 'ye', fields: { child: id } },
@@ -30,6 +70,14 @@ export const ACTIONS = {
   pages: { tag: 'pg', fields: { evening: id, pages: int } },
   fix: { tag: 'fx', fields: { evening: id } },
   fixPages: { tag: 'fp', fields: { evening: id } },
+  stopToday: { tag: 'os', fields: { evening: id } },
+  // One card at a time. `card` is the one that was on the screen, so that a tap that comes twice judges one card.
+  showAnswer: { tag: 'oa', fields: { evening: id, part: int, card: int } },
+  cardRight: { tag: 'og', fields: { evening: id, part: int, card: int } },
+  cardNotYet: { tag: 'on', fields: { evening: id, part: int, card: int } },
+  cardBack: { tag: 'ob', fields: { evening: id, part: int, card: int } },
+  /** `next` is the evening of a brother or sister. */
+  nextChild: { tag: 'ox', fields: { evening: id, next: id } },
   // A class.
   openClass: { tag: 'oc', fields: { classId: id } },
   times: { tag: 'tm', fields: { classId: id } },

@@ -3,7 +3,7 @@ import { bookInUse } from '../../drills/index.ts';
 import { sendScreen } from '../chat/show.ts';
 import { cancelButton } from '../screens/set-up-screens.ts';
 import * as texts from '../texts/book-questions.ts';
-import { NO_BOOK } from '../texts/books.ts';
+import { noBook } from '../texts/books.ts';
 import type { Text } from '../texts/words.ts';
 import { type BookQuestion, expect } from './expectations.ts';
 import type { Tap, TapHandlers } from './tap.ts';
@@ -35,7 +35,7 @@ export const bookQuestions: TapHandlers<
     const { child, queue } = await readChild(tap, classId, childId);
     // Once all books are done it is the last one that may not be.
     const book = (bookInUse(queue) ?? queue.at(-1))?.book;
-    if (!book) return tap.answer(NO_BOOK, 'alert');
+    if (!book) return tap.answer(noBook(), 'alert');
     const text = texts.askPage(book, child.nickname);
     await put(tap, { classId, what: 'page', bookId: book.id, childId }, text);
   },

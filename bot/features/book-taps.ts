@@ -14,7 +14,7 @@ import {
 import { booksScreen, classBookScreen, ownBookScreen, undoRow } from '../screens/book-screens.ts';
 import { childBooksScreen, placesScreen } from '../screens/place-screens.ts';
 import type { Screen } from '../screens/screen.ts';
-import { BOOK_GONE } from '../texts/books.ts';
+import { bookGone } from '../texts/books.ts';
 import type { Tap, TapHandlers } from './tap.ts';
 import { teacherScope } from './teacher-scope.ts';
 import { turn } from './turn.ts';
@@ -54,7 +54,7 @@ async function putAway(
   const { store, clock } = tap.deps;
   const scope = await teacherScope(store, tap.userId, classId);
   const book = await findBook(tap, scope, bookId);
-  if (!book) return tap.answer(BOOK_GONE);
+  if (!book) return tap.answer(bookGone());
   const act = await putAwayBook(store, scope, { bookId, now: clock.now() });
   await tap.answer();
   await tap.show(

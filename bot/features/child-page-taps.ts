@@ -3,6 +3,7 @@ import { sendScreen } from '../chat/show.ts';
 import type { BotDeps } from '../deps.ts';
 import { childDrawing } from '../digest/child-drawing.ts';
 import { type Reported, reportPapers } from '../digest/child-reports.ts';
+import { readIn } from '../language/index.ts';
 import { childFactsScreen, childPageScreen } from '../screens/child-page-screens.ts';
 import { CHILDREN_A_PAGE } from '../screens/now-screens.ts';
 import { pictureOf } from '../screens/pictures.ts';
@@ -12,9 +13,9 @@ import {
   classReportsScreen,
   type ReportChoice,
 } from '../screens/report-screens.ts';
-import { childPictureSent, NO_CHILD_PICTURE } from '../texts/child-picture.ts';
-import { STALE_BUTTON } from '../texts/errors.ts';
-import { NO_REPORT, REPORT_SPANS, reportSent } from '../texts/report.ts';
+import { childPictureSent, noChildPicture } from '../texts/child-picture.ts';
+import { staleButton } from '../texts/errors.ts';
+import { noReport, REPORT_SPANS, reportSent } from '../texts/report.ts';
 import { readChild, readChildPage, workbooksOf } from './read-child.ts';
 import { sendPaper } from './send-paper.ts';
 import type { Tap, TapHandlers } from './tap.ts';
@@ -44,7 +45,7 @@ export const childPageTaps: TapHandlers<
     const scope = await teacherScope(deps.store, userId, classId);
     const { child, report } = await readChild(deps, scope, number);
     const drawing = childDrawing(child, report);
-    if (!drawing) return tap.answer(NO_CHILD_PICTURE, 'alert');
+    if (!drawing) return tap.answer(noChildPicture(), 'alert');
     await tap.answer();
     const picture = pictureOf(deps.painter, drawing);
     await sendScreen(deps, userId, { text: childPictureSent(child), picture, buttons: [] });
@@ -79,14 +80,17 @@ async function make(
   const scope = await teacherScope(deps.store, userId, classId);
   const schoolClass = await getClass(deps.store, scope);
   const [covered, size] = [REPORT_SPANS[span], PAPER_CHOICE[paper]];
-  if (!covered || !size) return tap.answer(STALE_BUTTON, 'alert');
+  if (!covered || !size) return tap.answer(staleButton(), 'alert');
   const wanted = numbers ?? (await listChildren(deps.store, scope)).map(({ number }) => number);
   const [first] = wanted;
-  if (first === undefined) return tap.answer(NO_REPORT, 'alert');
+  if (first === undefined) return tap.answer(noReport(), 'alert');
   const { day: today } = localTimeAt(deps.clock.now(), schoolClass.zone);
-  const reported = await readReports(deps, scope, { wanted, weeks: covered.weeks });
+  // A report goes home or to a meeting, so it is in the class's language, not in the teacher's.
+  const pages = await readIn(schoolClass.language, async () => {
+    const reported = await readReports(deps, scope, { wanted, weeks: covered.weeks });
+    return reportPapers(reported, { title: schoolClass.title, today, paper: size });
+  });
   await tap.answer();
-  const pages = reportPapers(reported, { title: schoolClass.title, today, paper: size });
   const order = { schoolClass, paper: size, today };
   const what = wanted.length === 1 ? `report-${first}` : 'reports';
   await sendPaper(deps, userId, order, { what, pages, say: reportSent(wanted.length) });

@@ -6,7 +6,7 @@ import {
   fileColumnsScreen,
   fileListScreen,
 } from '../screens/class-file-screens.ts';
-import { badFile, LIST_GONE } from '../texts/class-file.ts';
+import { badFile, listGone } from '../texts/class-file.ts';
 import { addToClass } from './add-roster.ts';
 import {
   columnsOf,
@@ -35,7 +35,7 @@ export const classFileTaps: TapHandlers<
   fileClass: async (tap, { classId }) => {
     const scope = await teacherScope(tap.deps.store, tap.userId, classId);
     const wish = await expected(tap.deps, tap.userId);
-    if (wish?.kind !== 'file') return tap.answer(LIST_GONE, 'alert');
+    if (wish?.kind !== 'file') return tap.answer(listGone(), 'alert');
     await tap.answer();
     await showFile(talk(tap), scope, wish.data.fileId);
   },
@@ -56,7 +56,7 @@ export const classFileTaps: TapHandlers<
   fileAdd: async (tap, { classId, stamp }) => {
     const scope = await teacherScope(tap.deps.store, tap.userId, classId);
     const waiting = await listWaiting(tap, classId);
-    if (waiting?.stamp !== stamp) return tap.answer(LIST_GONE, 'alert');
+    if (waiting?.stamp !== stamp) return tap.answer(listGone(), 'alert');
     await tap.answer();
     await addToClass(talk(tap), scope, waiting.nicknames);
   },
@@ -77,7 +77,7 @@ async function withTable(
 ): Promise<void> {
   await teacherScope(tap.deps.store, tap.userId, classId);
   const waiting = await listWaiting(tap, classId);
-  if (!waiting) return tap.answer(LIST_GONE, 'alert');
+  if (!waiting) return tap.answer(listGone(), 'alert');
   const read = await fetchTable(tap.deps, waiting.fileId);
   await tap.answer();
   if ('problem' in read) {

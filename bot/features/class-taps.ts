@@ -4,7 +4,7 @@ import { sendScreen } from '../chat/show.ts';
 import { timesScreen } from '../screens/class-screens.ts';
 import type { Screen } from '../screens/screen.ts';
 import { cancelButton, zoneScreen } from '../screens/set-up-screens.ts';
-import { STALE_BUTTON } from '../texts/errors.ts';
+import { staleButton } from '../texts/errors.ts';
 import * as texts from '../texts/teacher.ts';
 import { readHome } from './class-home.ts';
 import { CLASS_QUESTIONS, expect } from './expectations.ts';
@@ -34,7 +34,7 @@ export const classTaps: TapHandlers<'openClass' | 'times' | 'schoolDay' | 'diges
       const { deps, userId } = tap;
       await getClass(deps.store, await teacherScope(deps.store, userId, classId));
       const question = CLASS_QUESTIONS.find((each) => each === what);
-      if (!question) return tap.answer(STALE_BUTTON, 'alert');
+      if (!question) return tap.answer(staleButton(), 'alert');
       await expect(deps, userId, { kind: 'class', data: { classId, question } });
       await tap.answer();
       if (question === 'zone') return askZone(tap, classId);

@@ -8,7 +8,7 @@ import {
 import { timesScreen } from '../screens/class-screens.ts';
 import { zoneCode } from '../screens/set-up-screens.ts';
 import { classesScreen } from '../screens/teacher-screens.ts';
-import { CLASS_GONE_ON, cancelled, NOTHING_ASKED } from '../texts/set-up.ts';
+import { cancelled, classGoneOn, nothingAsked } from '../texts/set-up.ts';
 import { lines } from '../texts/words.ts';
 import { readHome } from './class-home.ts';
 import { expected, fulfilled, type Wish } from './expectations.ts';
@@ -35,7 +35,7 @@ export const classesTaps: TapHandlers<
     const { deps, userId } = tap;
     const wish = await expected(deps, userId);
     const zone = parseZone(zoneCode.read(code));
-    if (wish?.kind !== 'new_zone' || !zone) return tap.answer(CLASS_GONE_ON, 'alert');
+    if (wish?.kind !== 'new_zone' || !zone) return tap.answer(classGoneOn(), 'alert');
     await tap.answer();
     await makeClass(typed(deps, userId, ''), { title: wish.data.title, zone });
   },
@@ -59,7 +59,7 @@ async function cancel(tap: Tap): Promise<void> {
   const { deps, userId } = tap;
   const wish = await expected(deps, userId);
   await fulfilled(deps, userId);
-  await tap.answer(wish ? undefined : NOTHING_ASKED);
+  await tap.answer(wish ? undefined : nothingAsked());
   const teacher = await findTeacherByChat(deps.store, userId);
   if (!teacher) return tap.show({ text: lines(cancelled()), buttons: [] });
   const classes = await listClasses(deps.store, teacher.id);

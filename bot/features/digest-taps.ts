@@ -4,6 +4,7 @@ import { proposePlan, type WeekSummary } from '../../drills/index.ts';
 import { apiProblem } from '../chat/api-error.ts';
 import { mapFile, pictureFile, tableFile, trendFile } from '../digest/digest-files.ts';
 import { digestPages } from '../digest/digest-pages.ts';
+import { readerLanguage } from '../language/index.ts';
 import {
   digestScreen,
   familiesScreen,
@@ -11,9 +12,9 @@ import {
   wobblesScreen,
 } from '../screens/digest-screens.ts';
 import { PAPER_CHOICE } from '../screens/print-screens.ts';
-import { NO_DIGEST_FILE, NO_PICTURE } from '../texts/digest-files.ts';
+import { noDigestFile, noPicture } from '../texts/digest-files.ts';
 import { digestPrinted } from '../texts/digest-page.ts';
-import { STALE_BUTTON } from '../texts/errors.ts';
+import { staleButton } from '../texts/errors.ts';
 import { type DigestRead, digestFor } from './digest-source.ts';
 import { sendPaper } from './send-paper.ts';
 import type { Tap, TapHandlers } from './tap.ts';
@@ -53,16 +54,17 @@ export const digestTaps: TapHandlers<
     const { store } = tap.deps;
     const scope = await teacherScope(store, tap.userId, classId);
     const size = PAPER_CHOICE[paper];
-    if (!size) return tap.answer(STALE_BUTTON, 'alert');
+    if (!size) return tap.answer(staleButton(), 'alert');
     const { schoolClass, summary, day: last } = await digestFor(tap.deps, scope, day);
-    if (isEmpty(summary)) return tap.answer(NO_DIGEST_FILE, 'alert');
+    if (isEmpty(summary)) return tap.answer(noDigestFile(), 'alert');
     const { active } = await getPlans(store, scope);
     await tap.answer();
     const steps = active && proposePlan(active.plan, summary).steps;
     const pages = digestPages({ title: schoolClass.title, summary, steps, paper: size });
     const order = { schoolClass, paper: size, today: last };
     const say = digestPrinted();
-    await sendPaper(tap.deps, tap.userId, order, { what: 'digest', pages, say });
+    const language = readerLanguage();
+    await sendPaper(tap.deps, tap.userId, order, { what: 'digest', pages, say, language });
   },
 };
 
@@ -76,7 +78,7 @@ function fileOrWhy(tap: Tap, read: DigestRead, what: string): InputFile | string
     return fileOf(tap, read, what);
   } catch {
     tap.deps.log.warn({ classId: read.schoolClass.id }, 'digest_picture_failed');
-    return NO_PICTURE;
+    return noPicture();
   }
 }
 
@@ -84,18 +86,18 @@ function fileOrWhy(tap: Tap, read: DigestRead, what: string): InputFile | string
 function fileOf(tap: Tap, read: DigestRead, what: string): InputFile | string {
   const { schoolClass, day, summary } = read;
   const { painter } = tap.deps;
-  if (isEmpty(summary)) return NO_DIGEST_FILE;
+  if (isEmpty(summary)) return noDigestFile();
   switch (what) {
     case 'table':
       return tableFile(schoolClass, day, summary);
     case 'picture':
       return pictureFile(painter, schoolClass, day, summary);
     case 'map':
-      return mapFile(painter, schoolClass, day, summary) ?? NO_DIGEST_FILE;
+      return mapFile(painter, schoolClass, day, summary) ?? noDigestFile();
     case 'trend':
-      return trendFile(painter, schoolClass, day, summary) ?? NO_DIGEST_FILE;
+      return trendFile(painter, schoolClass, day, summary) ?? noDigestFile();
     default:
-      return STALE_BUTTON;
+      return staleButton();
   }
 }
 

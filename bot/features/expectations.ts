@@ -42,6 +42,8 @@ const wishes = z.discriminatedUnion('kind', [
     kind: z.literal('recording'),
     data: z.object({ kind: z.enum(['voice', 'video']), fileId: z.string(), messageId: z.int() }),
   }),
+  // The day on which the drill shall come again.
+  z.object({ kind: z.literal('pause'), data: z.object({}) }),
   z.object({ kind: z.literal('file'), data: z.object({ fileId: z.string() }) }),
   // A class list read off a file, until it is confirmed.
   z.object({

@@ -3,17 +3,22 @@ import {
   CLASS_LIMITS,
   findEvening,
   findTeacherByChat,
+  getDisplay,
   getWay,
+  listOwnChildren,
   localTimeAt,
   setEveningTime,
 } from '../../db/index.ts';
 import { parseTimeOfDay } from '../../drills/index.ts';
 import { sendScreen } from '../chat/show.ts';
 import { eveningScreen } from '../screens/evening-screen.ts';
+import { leaveWhomScreen } from '../screens/joining-screens.ts';
 import { button } from '../screens/screen.ts';
 import { wayScreen } from '../screens/way-screen.ts';
 import { BUTTONS } from '../texts/buttons.ts';
 import * as texts from '../texts/family.ts';
+import { practisedBy } from './after-evening.ts';
+import { nothingCame, pacesByChild } from './as-it-comes.ts';
 import { type Family, readFamily } from './read-family.ts';
 import type { Typed } from './say.ts';
 import { untimedChildren } from './untimed-children.ts';
@@ -24,6 +29,7 @@ export async function todayCommand(message: Typed): Promise<void> {
   if (!family) return;
   const { deps, userId, reply } = message;
   if (family.stopped.length > 0) await reply(texts.practiceStopped(family.stopped));
+  const paces = await pacesByChild(deps, family.helperId);
   for (const child of family.children) {
     const { day } = localTimeAt(deps.clock.now(), child.schoolClass.zone);
     const view = await findEvening(deps.store, {
@@ -32,9 +38,10 @@ export async function todayCommand(message: Typed): Promise<void> {
       day,
     });
     if (view) {
-      const way = await getWay(deps.store, family.helperId);
-      await sendScreen(deps, userId, eveningScreen(view, day, { ...deps, way }));
-    } else await reply(texts.nothingToday(child));
+      const display = await getDisplay(deps.store, family.helperId);
+      const practised = await practisedBy(deps, family.helperId, view);
+      await sendScreen(deps, userId, eveningScreen(view, day, { ...deps, ...display, practised }));
+    } else await reply(nothingCame(child, paces.get(child.id)));
   }
 }
 
@@ -66,12 +73,17 @@ export async function showCommand(message: Typed): Promise<void> {
   await message.reply(text, buttons);
 }
 
-/** `/stop`: asks once, because it cannot be undone without a new link. */
+/** `/stop`: asks once, because it cannot be undone without a new link; of several children, which one. */
 export async function stopCommand(message: Typed): Promise<void> {
   const family = await familyOf(message);
   if (!family) return;
-  const stopped = family.stopped.map((nickname) => ({ nickname }));
-  await message.reply(texts.askToLeave([...family.children, ...stopped]), [
+  const all = await listOwnChildren(message.deps.store, family.helperId);
+  const own = all.filter(({ erasing }) => erasing === 'no');
+  if (own.length > 1) {
+    const { text, buttons } = leaveWhomScreen(own);
+    return message.reply(text, buttons);
+  }
+  await message.reply(texts.askToLeave(own), [
     [button(BUTTONS.leave, { kind: 'leave' })],
     [button(BUTTONS.stay, { kind: 'stay' })],
   ]);
@@ -88,7 +100,7 @@ async function familyOf(message: Typed): Promise<Family | null> {
 }
 
 /** {@link familyOf} for what is of use only while a child practises; a family whose practice has stopped is told so. */
-async function practisingFamilyOf(message: Typed): Promise<Family | null> {
+export async function practisingFamilyOf(message: Typed): Promise<Family | null> {
   const family = await familyOf(message);
   if (!family || family.children.length > 0) return family;
   await message.reply(texts.practiceStopped(family.stopped));

@@ -9,7 +9,7 @@ import {
 } from '../../db/index.ts';
 import { firstPlan, gradesOf, type Profile, profileById } from '../../drills/index.ts';
 import { firstPlanScreen } from '../screens/set-up-screens.ts';
-import { NO_FIRST_PLAN } from '../texts/set-up.ts';
+import { noFirstPlan } from '../texts/set-up.ts';
 import { readPlanScreen } from './read-plan.ts';
 import type { Tap, TapHandlers } from './tap.ts';
 import { teacherScope } from './teacher-scope.ts';
@@ -43,7 +43,7 @@ async function offer(tap: Tap, scope: TeacherScope, schoolClass: SchoolClass): P
   const { day } = localTimeAt(now, zone);
   const plan = firstPlan({ curriculum, grade: grade ?? '', day });
   if (plan.parts.length === 0) {
-    await tap.answer(NO_FIRST_PLAN, 'alert');
+    await tap.answer(noFirstPlan(), 'alert');
     return tap.show(await readPlanScreen(store, scope, now));
   }
   const act = await loadDraft(store, scope, { plan, source: 'teacher', now });

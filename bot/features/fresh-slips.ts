@@ -8,7 +8,7 @@ import {
   type TeacherScope,
   writeSlips,
 } from '../../db/index.ts';
-import { LINKS_MADE } from '../texts/roster.ts';
+import { linksMade } from '../texts/roster.ts';
 import type { Tap } from './tap.ts';
 
 /** The children to be given links by a tap, and how many slips the class was ever given when its button was shown. */
@@ -38,7 +38,7 @@ export async function sendFresh(
 ): Promise<void> {
   const { deps } = tap;
   const waiting = await stillWithout(tap, scope, wish);
-  if (!waiting) return tap.answer(LINKS_MADE, 'alert');
+  if (!waiting) return tap.answer(linksMade(), 'alert');
   await tap.answer();
   const childIds = waiting.map((child) => child.id);
   const written = await writeSlips(deps.store, scope, childIds);

@@ -10,7 +10,7 @@ import {
 } from '../../db/index.ts';
 import { type GreetingTimes, greetingChoices } from '../../drills/index.ts';
 import { daysOf } from '../screens/greeting-screens.ts';
-import { greetingRemoved, notUsed, RECORDING_GONE, used } from '../texts/greeting.ts';
+import { greetingRemoved, notUsed, recordingGone, used } from '../texts/greeting.ts';
 import { expected, fulfilled } from './expectations.ts';
 import {
   previewGreeting,
@@ -54,7 +54,7 @@ export const greetingTaps: TapHandlers<
     const { deps, userId } = tap;
     const scope = await teacherScope(deps.store, userId, classId);
     const words = await waitingWords(tap, message);
-    if (!words) return tap.answer(RECORDING_GONE, 'alert');
+    if (!words) return tap.answer(recordingGone(), 'alert');
     const actId = await useAsGreeting(deps, scope, words);
     await fulfilled(deps, userId);
     await tap.answer();

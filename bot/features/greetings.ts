@@ -2,6 +2,7 @@ import {
   type GreetingWords,
   getClass,
   getGreeting,
+  readClassBot,
   type SchoolClass,
   setGreeting,
   type TeacherScope,
@@ -23,8 +24,10 @@ export async function readGreetingScreen(
   scope: TeacherScope,
   last: Pick<GreetingView, 'actId' | 'news'> = {},
 ): Promise<Screen> {
-  const { store, clock, botId } = deps;
+  const { store, clock } = deps;
   const schoolClass = await getClass(store, scope);
+  // Whose files the class's families can be sent, whichever bot the teacher writes with.
+  const { botId } = await readClassBot(store, scope.classId);
   const greeting = await getGreeting(store, scope);
   const { next, calendar } = await nextEvening(store, schoolClass, clock.now());
   const choices = greetingChoices(next, calendar);

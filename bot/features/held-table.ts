@@ -1,119 +1,115 @@
 import type { HeldData } from '../../db/index.ts';
 import { cell } from '../digest/digest-table.ts';
+import { say } from '../language/index.ts';
+import { heldCode } from '../texts/held-table.ts';
+import { eveningRows } from './held-evening-rows.ts';
+import { paceRows } from './held-pace-rows.ts';
+import { type HeldRow, sinceRow } from './held-row.ts';
 
 /** Tells spreadsheet programs that the bytes are UTF-8. */
 const BYTE_ORDER_MARK = '\ufeff';
 
-type Row = readonly [
-  what: string,
-  when: string,
-  name: string,
-  value: string | number,
-  more: string,
-];
-
 /**
  * Everything kept about a child as a table that opens in a spreadsheet: a row a thing, with what it is, when, its name, its
- * value and more. Comma-separated values after RFC 4180, as the digest's table.
+ * value and more, in the reader's language. Comma-separated values after RFC 4180, as the digest's table.
  */
 export function heldTable(data: HeldData): string {
+  const heads = ['what', 'when', 'name', 'value', 'more'] as const;
   const rows: readonly (readonly (string | number)[])[] = [
-    ['what', 'when', 'name', 'value', 'more'],
+    heads.map((head) => say(`held-table-${head}`)),
     ...aboutChild(data),
+    ...aboutBelongings(data),
     ...aboutYou(data),
-    ...data.evenings.flatMap(aboutEvening),
-    ...data.memory.map((known): Row => {
-      const more = `right ${known.right} of ${known.asked}, ${known.streak} in a row, ${known.model} ${known.state.join(' ')}`;
-      return ['memory of a fact', known.lastDay ?? '', known.fact, known.asked, more];
+    ...aboutMessages(data),
+    ...data.evenings.flatMap(eveningRows),
+    ...data.memory.map((known): HeldRow => {
+      const { fact, asked, right, streak, model, lastDay } = known;
+      const state = known.state.join(' ');
+      const more = say('held-table-memory-more', { right, asked, streak, model, state });
+      return [say('held-table-memory'), lastDay ?? '', fact, asked, more];
     }),
   ];
   return BYTE_ORDER_MARK + rows.map((row) => `${row.map(cell).join(',')}\r\n`).join('');
 }
 
-function aboutChild({ child, slips, books, places, madeAt }: HeldData): Row[] {
-  const { adjustment } = child;
+function aboutChild({ child, madeAt }: HeldData): HeldRow[] {
+  const what = say('held-table-child');
   return [
-    ['child', child.addedAt, 'nickname', child.nickname, ''],
-    ['child', child.addedAt, 'number', child.number, ''],
-    ['child', madeAt, 'class', child.classTitle, child.zone],
-    ['child', madeAt, 'evening time', child.eveningTime, ''],
-    ...(child.archivedAt === null ? [] : [['child', child.archivedAt, 'left', '', ''] as const]),
-    ...(child.erasingSince === null
-      ? []
-      : [['child', child.erasingSince, 'being erased', '', ''] as const]),
-    ...(adjustment === null
-      ? []
-      : [
-          [
-            'adjustment',
-            adjustment.since,
-            'steps',
-            adjustment.steps,
-            `${adjustment.fewer ? 'fewer cards' : ''} ${adjustment.untimed ? 'untimed' : ''}`.trim(),
-          ] as const,
-        ]),
-    ...slips.map(
-      (slip): Row => ['slip', slip.issuedAt, 'uses left', slip.usesLeft, `until ${slip.expiresAt}`],
-    ),
-    ...books.map(
-      (book): Row => [
-        'own workbook',
-        '',
-        book.title,
-        book.pagesADay,
-        `pages ${book.firstPage} to ${book.lastPage}`,
-      ],
-    ),
+    [what, child.addedAt, say('digest-table-nickname'), child.nickname, ''],
+    [what, child.addedAt, say('digest-table-number'), child.number, ''],
+    [what, madeAt, say('held-table-class'), child.classTitle, child.zone],
+    [what, madeAt, say('held-table-evening-time'), child.eveningTime, ''],
+    ...sinceRow(what, child.archivedAt, say('held-table-left')),
+    ...sinceRow(what, child.erasingSince, say('held-table-erasing')),
+    ...aboutAdjustment(child),
+    ...paceRows(child),
+  ];
+}
+
+function aboutAdjustment({ adjustment }: HeldData['child']): HeldRow[] {
+  if (adjustment === null) return [];
+  const { since, steps, fewer, untimed } = adjustment;
+  const more = () => {
+    if (fewer && untimed) return say('held-table-fewer-untimed');
+    if (fewer) return say('held-table-fewer');
+    return untimed ? say('held-table-untimed') : '';
+  };
+  return [[say('held-table-adjustment'), since, say('held-table-steps'), steps, more()]];
+}
+
+function aboutBelongings({ slips, books, places }: HeldData): HeldRow[] {
+  return [
+    ...slips.map(({ issuedAt, usesLeft, expiresAt: at, shared }): HeldRow => {
+      const more = shared
+        ? say('held-table-until-shared', { at })
+        : say('held-table-until', { at });
+      return [say('held-table-slip'), issuedAt, say('held-table-uses-left'), usesLeft, more];
+    }),
+    ...books.map(({ title, pagesADay, firstPage, lastPage }): HeldRow => {
+      const pages = say('words-pages', { from: firstPage, to: lastPage });
+      return [say('held-table-own-book'), '', title, pagesADay, pages];
+    }),
     ...places.map(
-      (place): Row => ['place in a workbook', place.saidAt, place.book, place.page, ''],
+      (place): HeldRow => [say('held-table-place'), place.saidAt, place.book, place.page, ''],
     ),
   ];
 }
 
-function aboutYou({ you }: HeldData): Row[] {
+function aboutYou({ you }: HeldData): HeldRow[] {
+  const what = say('held-table-you');
+  const { joinedAt, relation, pictureMonth, display } = you;
+  const switches = ['bigger', 'noTiming', 'quiet', 'clockAid', 'monthly'] as const;
   return [
-    ['you', you.joinedAt, 'chat account', you.chatId, ''],
-    ['you', you.joinedAt, 'how drills are shown', you.way, ''],
-    ...you.agreements.map(
-      (given): Row => [
-        'agreement',
-        given.agreedAt,
-        given.textVersion,
-        given.language,
-        given.withdrawnAt === null ? '' : `withdrawn ${given.withdrawnAt}`,
+    [what, joinedAt, say('held-table-chat'), you.chatId, ''],
+    [what, joinedAt, say('held-table-way'), heldCode(you.way), ''],
+    ...switches.map((each): HeldRow => {
+      const setting = say('held-table-setting', { setting: say(`settings-switch-${each}`) });
+      return [what, joinedAt, setting, say(display[each] ? 'held-table-on' : 'held-table-off'), ''];
+    }),
+    ...(relation === null
+      ? []
+      : [[what, joinedAt, say('held-table-relation'), heldCode(relation), ''] as const]),
+    ...sinceRow(what, pictureMonth, say('held-table-month-picture')),
+    ...you.dataUsed.map(
+      ({ month, bytes }): HeldRow => [
+        what,
+        month,
+        say('held-table-data'),
+        bytes,
+        say('held-table-bytes'),
       ],
     ),
-    ...you.messages.map(
-      (sent): Row => ['message', sent.sentAt ?? sent.day, sent.kind, sent.status, ''],
-    ),
   ];
 }
 
-function aboutEvening(evening: HeldData['evenings'][number]): Row[] {
-  const { day, pages } = evening;
-  const target = pages === null ? '' : `pages ${pages.from} to ${pages.to}`;
-  const part = (index: number) => `part ${index + 1}`;
+function aboutMessages({ you }: HeldData): HeldRow[] {
   return [
-    ['evening', day, 'drill', JSON.stringify(evening.drill), target],
-    ...(evening.startedAt === null
-      ? []
-      : [['evening', evening.startedAt, 'started', '', ''] as const]),
-    ...(evening.declinedAt === null
-      ? []
-      : [['evening', evening.declinedAt, 'not today', '', ''] as const]),
-    ...evening.marks.map((mark): Row => {
-      const more = `${part(mark.part)}, card ${mark.card + 1}, ${mark.way}, revision ${mark.revision}`;
-      return ['mark', mark.at, mark.fact, mark.right ? 'right' : 'not yet', more];
+    ...you.agreements.map(({ agreedAt, textVersion, language, withdrawnAt: at }): HeldRow => {
+      const more = at === null ? '' : say('held-table-withdrawn', { at });
+      return [say('held-table-agreement'), agreedAt, textVersion, language, more];
     }),
-    ...evening.runs.map((run): Row => {
-      const more = `${part(run.part)}, of ${run.length} from ${run.start} in steps of ${run.step}, revision ${run.revision}`;
-      return ['counting run', run.at, run.rung, run.said, more];
-    }),
-    ...evening.scores.map((score): Row => {
-      return ['score', score.at, score.rung, score.right, `${part(score.part)}, of ${score.asked}`];
-    }),
-    ...evening.pagesDone.map((done): Row => {
-      return ['pages done', done.at, day, done.pages, `revision ${done.revision}`];
+    ...you.messages.map(({ kind, day, status, sentAt }): HeldRow => {
+      return [say('held-table-message'), sentAt ?? day, heldCode(kind), heldCode(status), ''];
     }),
   ];
 }

@@ -14,6 +14,7 @@ import { BUTTONS } from '../texts/buttons.ts';
 import { practiceStopped, stranger } from '../texts/family.ts';
 import * as texts from '../texts/help.ts';
 import { lines } from '../texts/words.ts';
+import { asItComes, pacesByChild, pauseOf } from './as-it-comes.ts';
 import { nextEvening } from './next-evening.ts';
 import { type Family, readFamily } from './read-family.ts';
 import type { Typed } from './say.ts';
@@ -45,15 +46,18 @@ async function familyHelp(
   { helperId, children, stopped }: Family,
 ): Promise<Screen> {
   const { store, clock } = deps;
+  const paces = await pacesByChild(deps, helperId);
   const stands = [];
   for (const child of children) {
     const { day } = localTimeAt(clock.now(), child.schoolClass.zone);
     const evening = await findEvening(store, { helperId, childId: child.id, day });
-    stands.push({ child, isHere: evening !== null });
+    stands.push({ child: asItComes(child, paces.get(child.id)), isHere: evening !== null });
   }
+  const [only] = children.length === 1 ? children : [];
   const text = lines(
     stopped.length > 0 ? practiceStopped(stopped) : null,
     stands.length > 0 ? texts.helpForFamily(stands) : null,
+    only ? pauseOf(paces.get(only.id)) : null,
   );
   return { text, buttons: [] };
 }

@@ -33,5 +33,7 @@ export const linkTaps: TapHandlers<'askLinks' | 'makeLinks' | 'askChildLink' | '
 };
 
 async function sendList(tap: Tap, scope: TeacherScope, wish: SlipWish): Promise<void> {
-  await sendFresh(tap, scope, wish, (slips, sent) => sendLinks(tap.deps, tap.userId, slips, sent));
+  // A class may belong to another bot than the one its teacher writes with.
+  const deps = { ...tap.deps, linkOf: await tap.deps.linksOf(scope.classId) };
+  await sendFresh(tap, scope, wish, (slips, sent) => sendLinks(deps, tap.userId, slips, sent));
 }

@@ -11,6 +11,7 @@ import { sendScreen } from '../chat/show.ts';
 import type { BotDeps } from '../deps.ts';
 import { oneLine } from '../input/one-line.ts';
 import { zonesNamed } from '../input/zone-text.ts';
+import { readerLanguage } from '../language/index.ts';
 import { back, timesScreen } from '../screens/class-screens.ts';
 import { button } from '../screens/screen.ts';
 import { cancelButton, zoneScreen } from '../screens/set-up-screens.ts';
@@ -82,7 +83,8 @@ export async function makeClass(
   if (!teacher) return reply(stranger(deps.teachers));
   const schoolClass = await createClass(deps.store, {
     teacherId: teacher.id,
-    settings: { ...USUAL, title, zone },
+    settings: { ...USUAL, title, zone, language: readerLanguage() },
+    botId: deps.botId,
     now: deps.clock.now(),
   });
   await fulfilled(deps, userId);

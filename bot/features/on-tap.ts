@@ -4,7 +4,7 @@ import type { Action } from '../callback/actions.ts';
 import { type Place, shownIn } from '../chat/chat.ts';
 import { editScreen } from '../chat/show.ts';
 import type { BotDeps } from '../deps.ts';
-import { errorText, TRYING_AGAIN } from '../texts/errors.ts';
+import { errorText, tryingAgain } from '../texts/errors.ts';
 import { answerOnce } from './answer-once.ts';
 import { routeTap } from './route-tap.ts';
 import type { Tap } from './tap.ts';
@@ -37,7 +37,7 @@ export async function onTap(deps: BotDeps, incoming: IncomingTap): Promise<void>
   } catch (error) {
     if (!(error instanceof AppError)) {
       // The next try may come too late to answer the tap.
-      await answer(TRYING_AGAIN);
+      await answer(tryingAgain());
       throw error;
     }
     // Ids and codes only: who tapped what they should not is an event, not a name.

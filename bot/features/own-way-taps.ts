@@ -2,7 +2,7 @@ import { getAdjustment, getPlans, setAdjustment, type TeacherScope } from '../..
 import type { BotDeps } from '../deps.ts';
 import { OWN_WAYS, ownWayScreen } from '../screens/own-way-screen.ts';
 import type { Screen } from '../screens/screen.ts';
-import { STALE_BUTTON } from '../texts/errors.ts';
+import { staleButton } from '../texts/errors.ts';
 import type { TapHandlers } from './tap.ts';
 import { turn } from './turn.ts';
 
@@ -12,7 +12,7 @@ export const ownWayTaps: TapHandlers<'ownWay' | 'setOwnWay'> = {
     turn(tap, classId, (scope) => readOwnWay(tap.deps, scope, number)),
   setOwnWay: async (tap, { classId, number, to }) => {
     const change = OWN_WAYS[to];
-    if (!change) return tap.answer(STALE_BUTTON, 'alert');
+    if (!change) return tap.answer(staleButton(), 'alert');
     await turn(tap, classId, async (scope) => {
       const { store, clock } = tap.deps;
       await setAdjustment(store, scope, { number, change, now: clock.now() });

@@ -20,13 +20,13 @@ import {
   type Drill,
   type FactId,
   type FactMemory,
-  type Language,
   type SchoolDay,
   type WeekPlan,
   weekdayOf,
 } from '../../drills/index.ts';
 import type { BotDeps } from '../deps.ts';
 import { writeCode } from '../input/written-code.ts';
+import { readIn } from '../language/index.ts';
 import {
   answerPages,
   cardPages,
@@ -43,16 +43,12 @@ import {
 import { longDate, PAPER_WORDS } from '../texts/paper.ts';
 import { dayRange, shortDate } from '../texts/words.ts';
 
-/** What every paper about a class is made from. */
+/** What every paper about a class is made from. What hangs in a classroom or goes home is in the class's language. */
 export interface PaperOrder {
   readonly schoolClass: SchoolClass;
   readonly paper: PaperSize;
   readonly today: SchoolDay;
 }
-
-/** The language on paper. A class has none of its own yet. */
-export const PAPER_LANGUAGE: Language = 'en';
-const WORDS = PAPER_WORDS[PAPER_LANGUAGE];
 
 /** The last day on which slips made now work from morning to night, in the class's own zone. */
 export function lastDayOfSlips({ zone }: SchoolClass, now: Date): SchoolDay {
@@ -76,9 +72,9 @@ export function slipPapers(
       code: writeCode(code),
     })),
     place: `${host}${pathname}`,
-    until: longDate(until, PAPER_LANGUAGE),
+    until: longDate(until, schoolClass.language),
     paper,
-    words: WORDS,
+    words: PAPER_WORDS[schoolClass.language],
   });
 }
 
@@ -93,10 +89,14 @@ export async function cardPapers(
   const { schoolClass, paper, today } = order;
   const monday = addDays(today, 1 - weekdayOf(today));
   const seed = `${schoolClass.id} ${monday} cards`;
-  const cards = drillCards(classDrill(active.plan, monday, seed), PAPER_LANGUAGE);
-  const right = shortDate(monday);
-  const answers = { title: schoolClass.title, right, cards, paper, words: WORDS };
-  return [...cardPages({ cards, paper }), ...answerPages(answers)];
+  const { language } = schoolClass;
+  return readIn(language, () => {
+    const cards = drillCards(classDrill(active.plan, monday, seed), language);
+    const right = shortDate(monday);
+    const words = PAPER_WORDS[language];
+    const answers = { title: schoolClass.title, right, cards, paper, words };
+    return [...cardPages({ cards, paper }), ...answerPages(answers)];
+  });
 }
 
 /** Why there is no practice sheet. */
@@ -124,32 +124,37 @@ export async function sheetPapers(
     const plan = adjustPlan(active.plan, await adjustmentOf(store, child.id));
     const next = await nextPages(store, { childId: child.id, classId: schoolClass.id });
     const workbook = next && { title: next.book.title, page: next.from };
-    sheets.push({ child, days: paperDays(plan, days, child.id, memory), workbook });
+    sheets.push({ child, days: paperDays(plan, schoolClass, days, child.id, memory), workbook });
   }
   const book = await currentBook(store, scope);
   sheets.push({
     child: null,
-    days: paperDays(active.plan, days, schoolClass.id),
+    days: paperDays(active.plan, schoolClass, days, schoolClass.id),
     workbook: book && { title: book.title, page: null },
   });
-  return practicePages({
-    sheets,
-    right: `${schoolClass.title} · ${dayRange(first, last)}`,
-    paper,
-    words: WORDS,
-  });
+  return readIn(schoolClass.language, () =>
+    practicePages({
+      sheets,
+      right: `${schoolClass.title} · ${dayRange(first, last)}`,
+      paper,
+      words: PAPER_WORDS[schoolClass.language],
+    }),
+  );
 }
 
 function paperDays(
   plan: WeekPlan,
+  { language }: SchoolClass,
   days: readonly SchoolDay[],
   whose: string,
   memory?: ReadonlyMap<FactId, FactMemory>,
 ): PracticeSheet['days'] {
-  return days.map((day) => ({
-    label: shortDate(day),
-    tasks: drillTasks(drillFor(plan, day, `${whose} ${day} paper`, memory), PAPER_LANGUAGE),
-  }));
+  return readIn(language, () =>
+    days.map((day) => ({
+      label: shortDate(day),
+      tasks: drillTasks(drillFor(plan, day, `${whose} ${day} paper`, memory), language),
+    })),
+  );
 }
 
 function drillFor(

@@ -8,12 +8,12 @@ import {
 import { type PaperSize, squarePages } from '../paper/index.ts';
 import { PAPER_CHOICE, printScreen } from '../screens/print-screens.ts';
 import type { Screen } from '../screens/screen.ts';
-import { STALE_BUTTON } from '../texts/errors.ts';
+import { staleButton } from '../texts/errors.ts';
 import {
   cardsSent,
-  NO_DAYS,
-  NO_PLAN,
-  NO_SLIPS,
+  noDays,
+  noPlan,
+  noSlips,
   sheetsSent,
   slipsSent,
   squaresSent,
@@ -44,7 +44,7 @@ export const printTaps: TapHandlers<
   printCards: (tap, action) =>
     withOrder(tap, action, async (scope, order) => {
       const pages = await cardPapers(tap.deps.store, scope, order);
-      if (!pages) return tap.answer(NO_PLAN, 'alert');
+      if (!pages) return tap.answer(noPlan(), 'alert');
       await tap.answer();
       await sendPaper(tap.deps, tap.userId, order, { what: 'cards', pages, say: cardsSent() });
     }),
@@ -69,7 +69,7 @@ async function withOrder(
   const scope = await teacherScope(store, tap.userId, classId);
   const schoolClass = await getClass(store, scope);
   const size = PAPER_CHOICE[paper];
-  if (!size) return tap.answer(STALE_BUTTON, 'alert');
+  if (!size) return tap.answer(staleButton(), 'alert');
   const { day: today } = localTimeAt(clock.now(), schoolClass.zone);
   await print(scope, { schoolClass, paper: size, today });
 }
@@ -82,11 +82,12 @@ async function sendSlips(
   slips: string,
 ): Promise<void> {
   const { deps, userId } = tap;
+  const linkOf = await deps.linksOf(scope.classId);
   const children = await withoutHelper(tap, scope);
-  if (children.length === 0) return tap.answer(NO_SLIPS, 'alert');
+  if (children.length === 0) return tap.answer(noSlips(), 'alert');
   await sendFresh(tap, scope, { children, slips }, async (written, sent) => {
     const until = lastDayOfSlips(order.schoolClass, deps.clock.now());
-    const pages = slipPapers(order, written, { until, linkOf: deps.linkOf });
+    const pages = slipPapers(order, written, { until, linkOf });
     const say = slipsSent(written.length, until);
     await sendPaper(deps, userId, order, { what: 'join-slips', pages, say });
     await sent(written);
@@ -99,8 +100,8 @@ async function sendSheets(tap: Tap, scope: TeacherScope, order: PaperOrder): Pro
   const listed = await listChildren(tap.deps.store, scope);
   const children = listed.filter((child) => child.reachable === 0);
   const pages = await sheetPapers(tap.deps.store, scope, { ...order, children });
-  if (pages === 'no_plan') return tap.answer(NO_PLAN, 'alert');
-  if (pages === 'no_days') return tap.answer(NO_DAYS, 'alert');
+  if (pages === 'no_plan') return tap.answer(noPlan(), 'alert');
+  if (pages === 'no_days') return tap.answer(noDays(), 'alert');
   await tap.answer();
   const say = sheetsSent(children.length);
   await sendPaper(tap.deps, tap.userId, order, { what: 'practice', pages, say });

@@ -10,7 +10,7 @@ import { type ProposedPlan, proposePlan, STRANDS, type Strand } from '../../dril
 import type { BotDeps } from '../deps.ts';
 import { type DigestOf, type Offer, proposalsScreen } from '../screens/digest-screens.ts';
 import type { Screen } from '../screens/screen.ts';
-import { accepted, EARLIER_WEEK, IN_USE_ALREADY, MOVED_ON } from '../texts/proposals.ts';
+import { accepted, earlierWeek, inUseAlready, movedOn } from '../texts/proposals.ts';
 import { actBehind } from './act-behind.ts';
 import { type DigestRead, digestFor, isOver } from './digest-source.ts';
 import type { TapHandlers } from './tap.ts';
@@ -45,20 +45,20 @@ async function accept(
   scope: TeacherScope,
   { read, what, sign }: { readonly read: DigestRead; readonly what: string; readonly sign: string },
 ): Promise<{ readonly isDone: boolean; readonly said: string }> {
-  if (isOver(read)) return { isDone: false, said: EARLIER_WEEK };
+  if (isOver(read)) return { isDone: false, said: earlierWeek() };
   const { active } = await getPlans(store, scope);
   const strand = STRANDS.find((each) => each === what);
-  if (!active || (!strand && what !== 'all')) return { isDone: false, said: MOVED_ON };
+  if (!active || (!strand && what !== 'all')) return { isDone: false, said: movedOn() };
   const { plan, steps } = proposed(active, read, strand);
-  if (steps.length === 0) return { isDone: false, said: IN_USE_ALREADY };
-  if (signOf(active, { plan, steps }) !== sign) return { isDone: false, said: MOVED_ON };
+  if (steps.length === 0) return { isDone: false, said: inUseAlready() };
+  if (signOf(active, { plan, steps }) !== sign) return { isDone: false, said: movedOn() };
   try {
     await acceptProposal(store, scope, { plan, madeFrom: active.id, now: clock.now() });
     return { isDone: true, said: accepted(steps) };
   } catch (error) {
     // A co-teacher was quicker.
     if (error instanceof AppError && error.code === 'conflict') {
-      return { isDone: false, said: MOVED_ON };
+      return { isDone: false, said: movedOn() };
     }
     throw error;
   }

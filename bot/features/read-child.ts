@@ -1,6 +1,7 @@
 import {
   type ChildWithPast,
   getAdjustment,
+  listPaceStands,
   readChildPast,
   readPageProgress,
   type TeacherScope,
@@ -8,6 +9,7 @@ import {
 import { addDays, bookInUse, type ChildReport, reportChild } from '../../drills/index.ts';
 import type { BotDeps } from '../deps.ts';
 import { type ChildPageInput, workbookWords } from '../texts/child-page.ts';
+import { paceWords } from '../texts/fewer.ts';
 import { ownWayLine } from '../texts/own-way.ts';
 
 /** How far back a child's page looks, in weeks. */
@@ -36,7 +38,6 @@ export async function readChildPage(
   number: number,
 ): Promise<ChildPageInput> {
   const { child, past, heard, report } = await readChild(deps, scope, number);
-  const { adjustment } = await getAdjustment(deps.store, scope, number);
   const { nickname, helpers, reachable, left } = child;
   const since = addDays(past.today, -6);
   return {
@@ -45,12 +46,29 @@ export async function readChildPage(
     report,
     week: past.evenings.filter(({ day }) => day >= since),
     workbook: (await workbooksOf(deps, scope)).get(child.id) ?? null,
-    adjusted: ownWayLine(adjustment),
+    adjusted: await ownLine(deps, scope, number),
     helpers,
     reachable,
     left,
     heard,
   };
+}
+
+/** How a child's drills differ from the class's, and when they do not come every school day; null where neither is so. */
+async function ownLine(
+  { store, clock }: BotDeps,
+  scope: TeacherScope,
+  number: number,
+): Promise<string | null> {
+  const { adjustment } = await getAdjustment(store, scope, number);
+  const stands = await listPaceStands(store, scope, clock.now());
+  const stand = stands.find((each) => each.number === number)?.stand;
+  const said = [ownWayLine(adjustment), stand ? capital(paceWords(stand)) : null];
+  return said.filter((each) => each !== null).join('. ') || null;
+}
+
+function capital(words: string): string {
+  return words.charAt(0).toLocaleUpperCase() + words.slice(1);
 }
 
 /** Where each child is in its workbook, in words, by child; one without a workbook is not in it. */

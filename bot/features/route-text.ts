@@ -9,6 +9,7 @@ import { expected, fulfilled, type Wish, waitingFor } from './expectations.ts';
 import { help } from './help.ts';
 import { newClassTitle, newClassZone } from './new-class.ts';
 import { withCancel } from './open-question.ts';
+import { pauseAnswer } from './pace-commands.ts';
 import { renameAnswer } from './rename-answer.ts';
 import type { Typed } from './say.ts';
 import { startCommand } from './start-command.ts';
@@ -65,6 +66,8 @@ async function answerTo(message: Typed, wish: Wish, typed: Mistyped | null): Pro
       return classAnswer(message, wish.data);
     case 'book':
       return bookAnswer(message, wish.data);
+    case 'pause':
+      return pauseAnswer(message);
     case 'nickname':
       return renameAnswer(message, wish.data);
     default:

@@ -6,9 +6,10 @@ import {
   readSlip,
 } from '../../db/index.ts';
 import { readCode } from '../input/written-code.ts';
+import { readerLanguage } from '../language/index.ts';
+import { noticeScreen } from '../screens/language-screens.ts';
 import { button } from '../screens/screen.ts';
 import { BUTTONS } from '../texts/buttons.ts';
-import * as texts from '../texts/family.ts';
 import { welcomeTeacher } from '../texts/teacher.ts';
 import { joinedClass } from '../texts/teachers.ts';
 import { lines } from '../texts/words.ts';
@@ -21,7 +22,8 @@ export const INVITE_PREFIX = 't-';
 
 /** `/start`, with the code of a link or without. */
 export async function startCommand(message: Typed, payload: string): Promise<void> {
-  await markReachable(message.deps.store, message.userId);
+  const { botId, store } = message.deps;
+  await markReachable(store, { botId, chatId: message.userId });
   if (payload.startsWith(INVITE_PREFIX)) {
     return acceptInvite(message, payload.slice(INVITE_PREFIX.length));
   }
@@ -34,7 +36,12 @@ export async function startCommand(message: Typed, payload: string): Promise<voi
 
 async function acceptInvite({ deps, userId, reply }: Typed, code: string): Promise<void> {
   const now = deps.clock.now();
-  const { id, joined } = await acceptTeacherInvite(deps.store, { code, chatId: userId, now });
+  const { id, joined } = await acceptTeacherInvite(deps.store, {
+    code,
+    chatId: userId,
+    language: readerLanguage(),
+    now,
+  });
   deps.log.info({}, 'teacher_joined');
   if (!joined) {
     return reply(welcomeTeacher(), [[button(BUTTONS.newClass, { kind: 'newClass' })]]);
@@ -47,10 +54,8 @@ async function acceptInvite({ deps, userId, reply }: Typed, code: string): Promi
 
 async function showNotice({ deps, userId, reply }: Typed, code: string): Promise<void> {
   const slip = await readSlip(deps.store, { code, chatId: userId, now: deps.clock.now() });
-  await reply(texts.notice(slip), [
-    [button(BUTTONS.agree, { kind: 'agree', code })],
-    [button(BUTTONS.disagree, { kind: 'disagree' })],
-  ]);
+  const { text, buttons } = noticeScreen(slip, code);
+  await reply(text, buttons);
 }
 
 async function greet(message: Typed): Promise<void> {

@@ -4,7 +4,9 @@ import { apiProblem } from '../chat/api-error.ts';
 import type { Place } from '../chat/chat.ts';
 import { changeScreen } from '../chat/show.ts';
 import type { BotDeps } from '../deps.ts';
+import { readIn } from '../language/index.ts';
 import { copyScreen } from '../screens/evening-screen.ts';
+import { languageFor } from './language-for.ts';
 
 /**
  * Brings the other messages about an evening up to date: an earlier one in the same chat and, for `all`, those of other
@@ -18,11 +20,19 @@ export async function syncCopies(
   whose: 'all' | 'own',
 ): Promise<void> {
   for (const copy of await listCopies(deps.store, view.id)) {
-    const sameChat = copy.chatId === current.chatId;
+    const api = deps.apiOf(copy.botId);
+    const sameChat = copy.botId === deps.botId && copy.chatId === current.chatId;
     if (sameChat ? copy.messageId === current.messageId : whose === 'own') continue;
+    if (!api) {
+      deps.log.warn({ eveningId: view.id, botId: copy.botId }, 'copy_of_another_bot');
+      continue;
+    }
     try {
       const place = { ...copy, shown: { kind: 'unknown' } } as const;
-      const changed = await changeScreen(deps, place, copyScreen(view, today, sameChat));
+      const language = await languageFor(deps, { id: copy.chatId });
+      const changed = await readIn(language, () =>
+        changeScreen({ ...deps, api, botId: copy.botId }, place, copyScreen(view, today, sameChat)),
+      );
       // Deleted by its owner. A new message would break the promise of one an evening.
       if (!changed) await forgetCopy(deps.store, view.id, copy);
     } catch (error) {

@@ -1,4 +1,5 @@
 import { becomeTeacher, findTeacherByChat } from '../../db/index.ts';
+import { readerLanguage } from '../language/index.ts';
 import { button } from '../screens/screen.ts';
 import { BUTTONS } from '../texts/buttons.ts';
 import { welcomeTeacher } from '../texts/teacher.ts';
@@ -12,7 +13,11 @@ export async function teachCommand(message: Typed): Promise<void> {
   const known = await findTeacherByChat(deps.store, userId);
   if (known) return showHome(message, known.id);
   if (deps.teachers !== 'open') return reply(byInvitation());
-  await becomeTeacher(deps.store, { chatId: userId, now: deps.clock.now() });
+  await becomeTeacher(deps.store, {
+    chatId: userId,
+    language: readerLanguage(),
+    now: deps.clock.now(),
+  });
   deps.log.info({}, 'teacher_joined');
   await reply(welcomeTeacher(), [[button(BUTTONS.newClass, { kind: 'newClass' })]]);
 }

@@ -80,12 +80,13 @@ async function invite(
   const schoolClass = await getClass(deps.store, scope);
   const open = await listOpenInvites(deps.store, scope, now);
   if (screens.signOfLink(open, role) !== was) {
-    await tap.answer(texts.LINK_MADE, 'alert');
+    await tap.answer(texts.linkMade(), 'alert');
     return tap.show(await readTeachers(tap, scope));
   }
   const code = await inviteColleague(deps.store, scope, { role, now });
   await tap.answer();
-  const link = deps.linkOf(INVITE_PREFIX + code);
+  const linkOf = await deps.linksOf(scope.classId);
+  const link = linkOf(INVITE_PREFIX + code);
   const text = texts.teacherLink(schoolClass, role, link);
   await sendScreen(deps, userId, { text, buttons: [] });
   await tap.show(await readTeachers(tap, scope));

@@ -10,7 +10,7 @@ import {
 } from '../../db/index.ts';
 import { parseSchoolDay, shiftedStart, YEAR_SHARES, type YearShare } from '../../drills/index.ts';
 import { NEW_TERM_WEEKS, pageWith, signOf } from '../screens/term-screens.ts';
-import { TERM_MOVED_ON } from '../texts/term.ts';
+import { termMovedOn } from '../texts/term.ts';
 import { readPlanScreen } from './read-plan.ts';
 import { newTerm, plansOf, readTerm, readTermWeek, startsOf, USUAL_TERM } from './read-term.ts';
 import type { Tap, TapHandlers } from './tap.ts';
@@ -43,7 +43,7 @@ export const termTaps: TapHandlers<
     const scope = await teacherScope(store, tap.userId, classId);
     const now = nowOf(tap);
     const isDone = await repeatSchemeWeek(store, scope, { week, of, now });
-    await tap.answer(isDone ? undefined : TERM_MOVED_ON, 'alert');
+    await tap.answer(isDone ? undefined : termMovedOn(), 'alert');
     await follow(tap, scope);
     const page = pageWith(week + 1);
     await tap.show(await readTerm(store, scope, { page, now }));
@@ -53,7 +53,7 @@ export const termTaps: TapHandlers<
     const scope = await teacherScope(store, tap.userId, classId);
     const now = nowOf(tap);
     const act = await removeSchemeWeek(store, scope, { week, of, now });
-    await tap.answer(act === null ? TERM_MOVED_ON : undefined, 'alert');
+    await tap.answer(act === null ? termMovedOn() : undefined, 'alert');
     await follow(tap, scope);
     await tap.show(await readTerm(store, scope, { page: pageWith(week), now, act }));
   },
@@ -74,7 +74,7 @@ async function make(
   const firstDay = parseSchoolDay(action.from);
   const weeks = plansOf(stand, wish);
   if (!firstDay || !startsOf(stand).includes(firstDay) || weeks.length === 0) {
-    await tap.answer(TERM_MOVED_ON, 'alert');
+    await tap.answer(termMovedOn(), 'alert');
     return tap.show(newTerm(stand, wish));
   }
   const instead = stand.scheme?.id ?? null;
@@ -82,7 +82,7 @@ async function make(
   const act = isAsThought
     ? await startScheme(store, scope, { firstDay, weeks, instead, now })
     : null;
-  await tap.answer(act === null ? TERM_MOVED_ON : undefined, 'alert');
+  await tap.answer(act === null ? termMovedOn() : undefined, 'alert');
   await follow(tap, scope);
   await tap.show(await readTerm(store, scope, { page: 0, now, act }));
 }
@@ -99,7 +99,7 @@ async function shift(
   const first = parseSchoolDay(from);
   const to = first && shiftedStart(first, calendar, later === 1 ? 1 : -1);
   const isDone = first && to ? await moveScheme(store, scope, { from: first, to, now }) : false;
-  await tap.answer(isDone ? undefined : TERM_MOVED_ON, 'alert');
+  await tap.answer(isDone ? undefined : termMovedOn(), 'alert');
   await follow(tap, scope);
   await tap.show(await readTerm(store, scope, { page: 0, now }));
 }
@@ -111,7 +111,7 @@ async function end(tap: Tap, { classId, was }: { classId: string; was: string })
   const now = nowOf(tap);
   const { scheme } = await readTermStand(store, scope, now);
   if (!scheme || signOf(scheme) !== was) {
-    await tap.answer(TERM_MOVED_ON, 'alert');
+    await tap.answer(termMovedOn(), 'alert');
     return tap.show(await readTerm(store, scope, { page: 0, now }));
   }
   const act = await retireScheme(store, scope, now);

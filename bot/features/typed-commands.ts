@@ -3,10 +3,14 @@ import { sendScreen } from '../chat/show.ts';
 import { showHome } from './class-home.ts';
 import { showCommand, stopCommand, timeCommand, todayCommand } from './family-commands.ts';
 import { help } from './help.ts';
+import { languageCommand } from './language-taps.ts';
 import { newClassCommand } from './new-class.ts';
 import { readNow } from './now-taps.ts';
+import { daysCommand, pauseCommand } from './pace-commands.ts';
 import { eraseCommand, myDataCommand } from './rights-taps.ts';
 import type { Typed } from './say.ts';
+import { settingsCommand } from './settings-taps.ts';
+import { shareCommand } from './share-taps.ts';
 import { startCommand } from './start-command.ts';
 import { teachCommand } from './teach-command.ts';
 import { undoCommand } from './undo-taps.ts';
@@ -19,6 +23,11 @@ export const TYPED_COMMANDS = {
   today: todayCommand,
   time: timeCommand,
   show: showCommand,
+  language: languageCommand,
+  settings: settingsCommand,
+  share: shareCommand,
+  days: daysCommand,
+  pause: pauseCommand,
   stop: stopCommand,
   mydata: myDataCommand,
   erase: eraseCommand,

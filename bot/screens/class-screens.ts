@@ -1,6 +1,8 @@
 import type { SchoolClass } from '../../db/index.ts';
 import { WEEKDAYS, type Weekday } from '../../drills/index.ts';
 import { BUTTONS, choiceButton, digestDayButton, timeButton } from '../texts/buttons.ts';
+import { cardLanguageButton } from '../texts/languages.ts';
+import { siblingAgeLabel } from '../texts/settings.ts';
 import * as texts from '../texts/teacher.ts';
 import { weekdayName } from '../texts/words.ts';
 import { type Button, button, rows, type Screen } from './screen.ts';
@@ -60,6 +62,10 @@ export function timesScreen(schoolClass: SchoolClass): Screen {
       ],
       ...rows(digestDays, 3),
       [ask(BUTTONS.zone, 'zone'), ask(BUTTONS.classTitle, 'title')],
+      [
+        button(cardLanguageButton(schoolClass.language), { kind: 'classLanguages', classId }),
+        button(siblingAgeLabel(), { kind: 'siblingAges', classId }),
+      ],
       [back(classId)],
     ],
   };

@@ -3,6 +3,7 @@ import { BUTTONS } from '../texts/buttons.ts';
 import { digest, wobbleList } from '../texts/digest.ts';
 import { callList } from '../texts/digest-calls.ts';
 import { strandList } from '../texts/digest-strands.ts';
+import { slowerLine } from '../texts/fewer.ts';
 import { printButton } from '../texts/print.ts';
 import {
   acceptAllButton,
@@ -10,7 +11,9 @@ import {
   type ProposalsInput,
   proposals,
 } from '../texts/proposals.ts';
+import { lines } from '../texts/words.ts';
 import { back } from './class-screens.ts';
+import { fewerButton } from './fewer-screen.ts';
 import { pageRow } from './page-row.ts';
 import { pageOf } from './pages.ts';
 import { PAPER_CHOICE } from './print-screens.ts';
@@ -29,12 +32,12 @@ export const DIGEST_FILES = ['picture', 'table', 'map', 'trend'] as const;
 /** One of {@link DIGEST_FILES}. */
 export type DigestFile = (typeof DIGEST_FILES)[number];
 
-const FILE_LABELS: Readonly<Record<DigestFile, string>> = {
-  picture: BUTTONS.digestPicture,
-  table: BUTTONS.digestTable,
-  map: BUTTONS.digestMap,
-  trend: BUTTONS.digestTrend,
-};
+const FILE_LABELS = {
+  picture: 'digestPicture',
+  table: 'digestTable',
+  map: 'digestMap',
+  trend: 'digestTrend',
+} as const satisfies Readonly<Record<DigestFile, keyof typeof BUTTONS>>;
 
 /** Offers that have a row each, so that no strand’s name is cut off; more stand two in a row. */
 const OFFERS_IN_ROWS = 6;
@@ -44,7 +47,7 @@ const FAMILIES_A_PAGE = 5;
 /** A digest with the way to everything behind it. */
 export function digestScreen(of: DigestOf, title: string, summary: WeekSummary): Screen {
   const files = DIGEST_FILES.map((what) =>
-    button(FILE_LABELS[what], { kind: 'digestFile', ...of, what }),
+    button(BUTTONS[FILE_LABELS[what]], { kind: 'digestFile', ...of, what }),
   );
   const papers = PAPER_CHOICE.map((paper, index) =>
     button(printButton(paper), { kind: 'digestPaper', ...of, paper: index }),
@@ -83,12 +86,13 @@ export function strandsScreen(of: DigestOf, { strands }: WeekSummary): Screen {
 }
 
 /** The families worth a call, the most urgent first. */
-export function familiesScreen(of: DigestOf, { calls }: WeekSummary, at: number): Screen {
+export function familiesScreen(of: DigestOf, { calls, slower }: WeekSummary, at: number): Screen {
   const page = pageOf(calls, at, FAMILIES_A_PAGE);
   return {
-    text: callList(page),
+    text: lines(callList(page), slowerLine(slower)),
     buttons: [
       ...pageRow(page, (to) => ({ kind: 'digestFamilies', ...of, page: to })),
+      ...(slower.length > 0 ? [[fewerButton(of.classId)]] : []),
       [toDigest(of)],
     ],
   };

@@ -1,25 +1,26 @@
-import { type EveningView, localTimeAt, type Way } from '../../db/index.ts';
-import { askedOf, runNumbers, type SchoolDay } from '../../drills/index.ts';
-import type { Clips } from '../clip/index.ts';
-import type { Painter } from '../media/index.ts';
+import { type EveningView, localTimeAt } from '../../db/index.ts';
+import type { SchoolDay } from '../../drills/index.ts';
+import type { Action } from '../callback/actions.ts';
 import { BUTTONS } from '../texts/buttons.ts';
 import * as texts from '../texts/evening.ts';
+import { withPractised } from '../texts/months.ts';
+import { fewerLine } from '../texts/pace.ts';
+import { PACE_BUTTONS } from '../texts/pace-buttons.ts';
 import { partTitle } from '../texts/part-title.ts';
+import { STOP_BUTTONS, stopped } from '../texts/stop-today.ts';
+import { nextChildButton, turnAfter } from '../texts/turns.ts';
 import { lines, name } from '../texts/words.ts';
-import { partClip } from './clips.ts';
+import { restPicture } from './card-pictures.ts';
 import { eveningStep } from './evening-step.ts';
-import { partPicture, resultPicture, titlePicture } from './pictures.ts';
+import { hasClocks, isPictured, type Means, type OtherChild } from './means.ts';
+import { markingScreen, partScreen } from './part-screens.ts';
+import { resultPicture } from './pictures.ts';
 import { type Button, button, rows, type Screen } from './screen.ts';
+
+export type { Means } from './means.ts';
 
 /** Why an evening is on a screen: as it arrives, as the nudge, as the reminder, or after a tap. */
 export type Occasion = 'evening' | 'nudge' | 'reminder' | 'tap';
-
-/** What an evening is shown with. Without `clips` there are pictures; without `way` the family has not chosen: clips. */
-export interface Means {
-  readonly painter: Painter;
-  readonly clips?: Clips | undefined;
-  readonly way?: Way | undefined;
-}
 
 /** The screen of an evening as it stands now. One message moves through all of them. */
 export function eveningScreen(
@@ -35,10 +36,15 @@ export function eveningScreen(
     case 'declined':
       return {
         text: texts.notToday(view),
-        buttons: [[button(BUTTONS.afterAll, { kind: 'start', evening: view.id })]],
+        buttons: [
+          [button(BUTTONS.afterAll, { kind: 'start', evening: view.id })],
+          ...nextRow(view, means),
+        ],
       };
+    case 'stopped':
+      return stoppedScreen(view, means);
     case 'offer':
-      return offerScreen(view, occasion);
+      return offerScreen(view, occasion, means.before);
     case 'part':
       return partScreen(view, at.part, means);
     case 'marking':
@@ -50,7 +56,7 @@ export function eveningScreen(
   }
 }
 
-function offerScreen(view: EveningView, occasion: Occasion): Screen {
+function offerScreen(view: EveningView, occasion: Occasion, before?: OtherChild): Screen {
   const start = button(BUTTONS.start, { kind: 'start', evening: view.id });
   const later = button(BUTTONS.later, { kind: 'later', evening: view.id });
   const notToday = button(BUTTONS.notToday, { kind: 'notToday', evening: view.id });
@@ -62,82 +68,15 @@ function offerScreen(view: EveningView, occasion: Occasion): Screen {
     const { time } = localTimeAt(view.remindAt, view.zone);
     return { text: texts.laterAt(view, time), buttons: [[start], [notToday]] };
   }
-  return { text: texts.offer(view), buttons: [[start], [later, notToday]] };
-}
-
-function partScreen(view: EveningView, index: number, means: Means): Screen {
-  const part = view.drill.parts[index];
-  const at = { evening: view.id, part: index };
-  const isRun = part?.kind === 'run';
-  const untouched = view.results.every((result) => result === null);
+  const text = before
+    ? lines(texts.offer(view), turnAfter(view.nickname, before.nickname))
+    : texts.offer(view);
+  if (!view.fewer) return { text, buttons: [[start], [later, notToday]] };
+  const everyDay = button(PACE_BUTTONS.everyDay, { kind: 'everyDayNow', evening: view.id });
   return {
-    ...shown(texts.partTask(view, index), view, index, means),
-    buttons: [
-      [
-        button(isRun ? BUTTONS.allSaid : BUTTONS.allRight, { kind: 'allRight', ...at }),
-        button(isRun ? BUTTONS.stoppedEarlier : BUTTONS.someMissed, { kind: 'mark', ...at }),
-      ],
-      ...(untouched ? [[button(BUTTONS.notToday, { kind: 'notToday', evening: view.id })]] : []),
-    ],
+    text: lines(text, '', fewerLine(view.fewer)),
+    buttons: [[start], [later, notToday], [everyDay]],
   };
-}
-
-function markingScreen(view: EveningView, index: number, means: Means): Screen {
-  const part = view.drill.parts[index];
-  const buttons = part?.kind === 'run' ? saidButtons(view, index) : missedButtons(view, index);
-  return { ...shown(texts.marking(view, index), view, index, means), buttons };
-}
-
-function missedButtons(view: EveningView, index: number): Button[][] {
-  const part = view.drill.parts[index];
-  if (!part) return [];
-  const cards = Array.from({ length: askedOf(part) }, (_, card) => {
-    const missed = view.marking?.missed.includes(card) ?? false;
-    const at = { evening: view.id, part: index, card };
-    return button(texts.cardLabel(part, card, missed), {
-      kind: 'toggle',
-      ...at,
-      missed: missed ? 1 : 0,
-    });
-  });
-  return [
-    ...rows(cards, part.strand === 'clock' ? 1 : 2),
-    [button(BUTTONS.done, { kind: 'done', evening: view.id, part: index })],
-  ];
-}
-
-function saidButtons(view: EveningView, index: number): Button[][] {
-  const part = view.drill.parts[index];
-  if (part?.kind !== 'run') return [];
-  const at = { evening: view.id, part: index };
-  const numbers = runNumbers(part).map((number, place) =>
-    button(String(number), { kind: 'said', ...at, said: place + 1 }),
-  );
-  return [...rows(numbers, 5), [button(BUTTONS.noneSaid, { kind: 'said', ...at, said: 0 })]];
-}
-
-/** A text with the part it is about, in the family's way: a clip, a picture, or words. A clock is always a picture. */
-function shown(
-  text: Screen['text'],
-  view: EveningView,
-  index: number,
-  { painter, clips, way }: Means,
-): Pick<Screen, 'text' | 'clip' | 'picture' | 'words'> {
-  const part = view.drill.parts[index];
-  if (!part) return { text };
-  const untimed = view.drill.adjusted?.untimed === true;
-  const afterClock = view.drill.parts.slice(0, index).some(({ strand }) => strand === 'clock');
-  const words = texts.partInWords(part);
-  if (way === 'words' && part.strand !== 'clock') {
-    // A message cannot lose its picture: over what follows a clock, a small picture of the title takes the clocks' place.
-    const picture = afterClock ? titlePicture(painter, part, untimed) : undefined;
-    return { text: lines(text, '', words), picture };
-  }
-  const picture = partPicture(painter, part);
-  // A clip goes from card to card at a pace; without one there is the sheet.
-  const wantsClip = !untimed && (way === undefined || way === 'clip');
-  const clip = wantsClip ? partClip(clips, part) : undefined;
-  return { text, clip, picture, words };
 }
 
 /** Pages that may be told beyond the evening's target. */
@@ -157,16 +96,40 @@ export function pagesScreen(view: EveningView): Screen {
   return { text: texts.askPages(view), buttons: rows(choices, 4) };
 }
 
-function resultScreen(view: EveningView, { painter, way }: Means): Screen {
+function resultScreen(view: EveningView, means: Means): Screen {
+  const { painter, way, practised } = means;
   return {
-    text: texts.result(view),
-    buttons: [[button(BUTTONS.fix, { kind: 'fix', evening: view.id })]],
-    picture: way === 'words' && !hasClock(view) ? undefined : resultPicture(painter, view),
+    text: withPractised(texts.result(view), practised),
+    buttons: [[button(BUTTONS.fix, { kind: 'fix', evening: view.id })], ...nextRow(view, means)],
+    picture:
+      way === 'words' && !view.drill.parts.some(hasClocks)
+        ? undefined
+        : resultPicture(painter, view),
   };
 }
 
-function hasClock({ drill }: EveningView): boolean {
-  return drill.parts.some(({ strand }) => strand === 'clock');
+/** After "Stop for today". What was on the message gives way to a small, quiet picture. */
+function stoppedScreen(view: EveningView, means: Means): Screen {
+  const { parts } = view.drill;
+  const isMarked = view.results.some((result) => result !== null);
+  return {
+    text: stopped(view),
+    buttons: [
+      [button(STOP_BUTTONS.goOn, { kind: 'start', evening: view.id })],
+      ...(isMarked ? [[button(BUTTONS.fix, { kind: 'fix', evening: view.id })]] : []),
+      ...nextRow(view, means),
+    ],
+    picture: parts.some((part) => isPictured(view, part, means))
+      ? restPicture(means.painter)
+      : undefined,
+  };
+}
+
+/** Leads on to a brother or sister, once this child's evening is over. */
+function nextRow({ id }: EveningView, { next }: Means): Button[][] {
+  if (!next) return [];
+  const action = { kind: 'nextChild', evening: id, next: next.evening } as const;
+  return [[button(nextChildButton(next.nickname), action)]];
 }
 
 /** Which part's marks to change. */
@@ -181,8 +144,13 @@ export function fixScreen(view: EveningView): Screen {
     : [];
   return {
     text: texts.askWhatToFix(view),
-    buttons: [...parts, ...pages, [button(BUTTONS.back, { kind: 'start', evening: view.id })]],
+    buttons: [...parts, ...pages, [button(BUTTONS.back, backFromFixing(view))]],
   };
+}
+
+/** Whoever has stopped for the day has not begun again by changing a mark. */
+function backFromFixing({ id, stopped: isStopped }: EveningView): Action {
+  return isStopped ? { kind: 'stopToday', evening: id } : { kind: 'start', evening: id };
 }
 
 /** What the message in another helper's chat, or an earlier message of the same helper, says now. */
@@ -196,6 +164,7 @@ export function copyScreen(view: EveningView, today: SchoolDay, sameChat: boolea
   if (at.step === 'declined') {
     return { text: texts.notToday(view), buttons: goOn(BUTTONS.afterAll) };
   }
+  if (at.step === 'stopped') return { text: stopped(view), buttons: goOn(STOP_BUTTONS.goOn) };
   return {
     text: texts.elsewhere(view, finished),
     buttons: finished ? [] : goOn(BUTTONS.openHere),

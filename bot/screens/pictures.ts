@@ -1,6 +1,14 @@
 import { createHash } from 'node:crypto';
 import type { EveningView } from '../../db/index.ts';
-import { answerOf, type DrillPart, faceOf, rungById, runNumbers } from '../../drills/index.ts';
+import {
+  answerOf,
+  type DrillPart,
+  faceOf,
+  type Language,
+  rungById,
+  runNumbers,
+} from '../../drills/index.ts';
+import { readIn } from '../language/index.ts';
 import {
   cardSheet,
   type Drawing,
@@ -10,7 +18,7 @@ import {
   resultCard,
   runSheet,
 } from '../media/index.ts';
-import { comparison, OWN_EVENINGS_ONLY } from '../texts/evening.ts';
+import { comparison, ownEveningsOnly } from '../texts/evening.ts';
 import { shortPartTitle } from '../texts/part-title.ts';
 import { dayName } from '../texts/words.ts';
 import type { Picture } from './screen.ts';
@@ -31,17 +39,24 @@ export function pictureOf(painter: Painter, drawing: Drawing, pixels = PIXELS): 
   };
 }
 
-/** A part's cards on one sheet, or a run's number square. No answers on it. */
-export function partPicture(painter: Painter, part: DrillPart): Picture {
+/** A part's cards on one sheet, or a run's number square, in the class's language. No answers on it. */
+export function partPicture(painter: Painter, part: DrillPart, language: Language): Picture {
+  return pictureOf(
+    painter,
+    readIn(language, () => partDrawing(part, language)),
+  );
+}
+
+function partDrawing(part: DrillPart, language: Language): Drawing {
   const title = shortPartTitle(part);
   if (part.kind === 'facts') {
-    const faces = part.cards.map((fact) => faceOf(fact));
-    return pictureOf(painter, cardSheet({ title, faces }));
+    const faces = part.cards.map((fact) => faceOf(fact, language));
+    return cardSheet({ title, faces });
   }
   const rung = rungById(part.rung);
   const numbers = runNumbers(part);
   const limit = rung?.kind === 'run' ? rung.limit : Math.max(...numbers);
-  return pictureOf(painter, runSheet({ title, numbers, limit }));
+  return runSheet({ title, numbers, limit });
 }
 
 /** A part's title, and how many cards or where the count starts: a few kilobytes. Untimed, it names no pace. */
@@ -78,10 +93,11 @@ export function resultPicture(painter: Painter, view: EveningView): Picture {
         asked: scored.asked,
         note: comparison(scored),
       })),
-      sayAgain: [...new Set(missed)]
-        .slice(0, SAY_AGAIN)
-        .map((fact) => ({ face: faceOf(fact), answer: answerOf(fact) })),
-      footer: OWN_EVENINGS_ONLY,
+      sayAgain: [...new Set(missed)].slice(0, SAY_AGAIN).map((fact) => ({
+        face: faceOf(fact, view.language),
+        answer: answerOf(fact, view.language),
+      })),
+      footer: ownEveningsOnly(),
     }),
     RESULT_PIXELS,
   );

@@ -13,6 +13,7 @@ import {
 import { packPlace, unpackPlace } from '../callback/plan-place.ts';
 import { amountButton, BUTTONS, secondsButton, takeOutButton } from '../texts/buttons.ts';
 import { gradeName } from '../texts/grades.ts';
+import { rungTitle } from '../texts/part-title.ts';
 import * as texts from '../texts/plan.ts';
 import { chooseStrand, wholeStepLabel } from '../texts/steps.ts';
 import { toPlan } from './plan-screens.ts';
@@ -100,6 +101,6 @@ function textOf(schoolClass: SchoolClass, part: PlanPart, rungs: readonly Rung[]
     ? texts.planPartScreen(part, rung, basisOf(rung))
     : texts.mixedPartScreen(
         part,
-        rungs.map((each) => ({ title: each.title, basis: basisOf(each) })),
+        rungs.map((each) => ({ title: rungTitle(each.id), basis: basisOf(each) })),
       );
 }

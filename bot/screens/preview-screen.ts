@@ -8,7 +8,7 @@ import { askedOf, type Drill, type DrillPart, type SchoolDay } from '../../drill
 import type { Action } from '../callback/actions.ts';
 import { unpack } from '../callback/codec.ts';
 import { BUTTONS } from '../texts/buttons.ts';
-import { PREVIEW_NAME, previewNote } from '../texts/preview.ts';
+import { previewName, previewNote } from '../texts/preview.ts';
 import { lines } from '../texts/words.ts';
 import { eveningScreen, type Means } from './evening-screen.ts';
 import { type PreviewState, packPreview, placesOf } from './preview-state.ts';
@@ -52,20 +52,22 @@ export function previewScreen(preview: Preview, state: PreviewState, means: Mean
 }
 
 function viewOf({ schoolClass, day, drill, book }: Preview, state: PreviewState): EveningView {
-  const { zone, eveningTime } = schoolClass;
+  const { zone, language, eveningTime } = schoolClass;
   const done = state.done.slice(0, drill.parts.length);
   const next = drill.parts[done.length];
   return {
     id: NOBODY,
     childId: NOBODY,
     classId: schoolClass.id,
-    nickname: PREVIEW_NAME,
+    nickname: previewName(),
     zone,
+    language,
     day,
     drill,
     book,
-    started: state.at === 'started',
+    started: state.at === 'started' || state.at === 'stopped',
     declined: state.at === 'not_today',
+    stopped: state.at === 'stopped',
     remindAt:
       state.at === 'later'
         ? new Date(instantAt(day, eveningTime, zone).getTime() + LATER_MS)
@@ -101,6 +103,8 @@ function nextState(state: PreviewState, action: Action, drill: Drill): PreviewSt
       return { ...state, at: 'later' };
     case 'notToday':
       return { at: 'not_today', done: [], marking: null, pages: null };
+    case 'stopToday':
+      return { ...state, at: 'stopped' };
     case 'allRight':
       return closed(part?.kind === 'run' ? askedOf(part) : 0);
     case 'mark':

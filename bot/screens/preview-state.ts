@@ -3,7 +3,7 @@
  * marked with, what is tapped in the part being marked, and the pages.
  */
 export interface PreviewState {
-  readonly at: 'offer' | 'later' | 'not_today' | 'started';
+  readonly at: 'offer' | 'later' | 'not_today' | 'started' | 'stopped';
   /** Of each finished part: which cards were missed, as bits, the first card the lowest; of a run, how many numbers were said. */
   readonly done: readonly number[];
   /** The cards tapped as missed in the next part, as bits; null while it is not being marked. */
@@ -17,7 +17,7 @@ export const OFFERED: PreviewState = { at: 'offer', done: [], marking: null, pag
 /** What the plan's own button carries: a preview in a message of its own. */
 export const NEW_PREVIEW = 'new';
 
-const LETTERS = { offer: 'o', later: 'l', not_today: 'n', started: 's' } as const;
+const LETTERS = { offer: 'o', later: 'l', not_today: 'n', started: 's', stopped: 'e' } as const;
 const RADIX = 36;
 
 /**
@@ -34,7 +34,7 @@ export function packPreview({ at, done, marking, pages }: PreviewState): string 
 
 /** The state that a button carries; the beginning when it is none. */
 export function unpackPreview(text: string): PreviewState {
-  const match = /^([olns])([0-9a-z.]*)(?:-([0-9a-z]+))?(?:_(\d+))?$/.exec(text);
+  const match = /^([olnse])([0-9a-z.]*)(?:-([0-9a-z]+))?(?:_(\d+))?$/.exec(text);
   const at = Object.entries(LETTERS).find(([, letter]) => letter === match?.[1])?.[0];
   if (!match || !isStep(at)) return OFFERED;
   const [, , done = '', marking, pages] = match;

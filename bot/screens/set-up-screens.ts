@@ -45,7 +45,7 @@ export function zoneScreen(
     button(texts.zoneButton(zone, localTimeAt(now, zone).time), action(zoneCode.write(zone))),
   );
   return {
-    text: problem ?? lines(texts.ASK_ZONE),
+    text: problem ?? lines(texts.zoneQuestion()),
     buttons: [...rows(choices, 1), [cancelButton()]],
   };
 }

@@ -1,16 +1,9 @@
 import type { SchoolClass } from '../../db/index.ts';
-import {
-  canMix,
-  type Rung,
-  rungById,
-  rungsOf,
-  STRANDS,
-  type Strand,
-  strandTitle,
-} from '../../drills/index.ts';
+import { canMix, type Rung, rungById, rungsOf, STRANDS, type Strand } from '../../drills/index.ts';
 import { unpackPlace } from '../callback/plan-place.ts';
 import { BUTTONS, choiceButton, usualButton } from '../texts/buttons.ts';
 import { gradeName } from '../texts/grades.ts';
+import { strandName } from '../texts/part-title.ts';
 import { chooseStep, chooseStrand, stepLabel } from '../texts/steps.ts';
 import { pageOf } from './pages.ts';
 import { toPlan } from './plan-screens.ts';
@@ -43,7 +36,7 @@ export function chooseStrandScreen(schoolClass: SchoolClass, choosing: Choosing)
   const first = slot > 0 ? here[0] : undefined;
   const strands = STRANDS.filter((strand) => first === undefined || canMix(first, strand)).map(
     (strand) => {
-      const label = usualButton(strandTitle(strand), usualOf(schoolClass, strand).length > 0);
+      const label = usualButton(strandName(strand), usualOf(schoolClass, strand).length > 0);
       const isPresent = here.includes(strand);
       return button(choiceButton(label, isPresent), { kind: 'planStrand', classId, part, strand });
     },

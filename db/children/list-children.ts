@@ -3,7 +3,8 @@ import type { TimeOfDay } from '../../drills/index.ts';
 import { getClass, type TeacherScope } from '../classes/get-class.ts';
 import { storedTime } from '../classes/school-class.ts';
 import type { Store } from '../connection/db.ts';
-import { child, helper, helperChild } from '../schema/index.ts';
+import { isReached } from '../helpers/reachability.ts';
+import { child, helper, helperChild, schoolClass } from '../schema/index.ts';
 import type { RosterChild } from './add-children.ts';
 
 /** A child with how many helpers it has now, and how many of them the chat service still reaches. Never who they are. */
@@ -31,10 +32,11 @@ export async function childrenOfClass(store: Store, classId: string): Promise<Li
       nickname: child.nickname,
       eveningTime: child.eveningTime,
       helpers: sql<number>`(count(${helper.id}) filter (where ${present}))::int`,
-      reachable: sql<number>`(count(${helper.id}) filter (where ${and(present, isNull(helper.unreachableAt))}))::int`,
+      reachable: sql<number>`(count(${helper.id}) filter (where ${and(present, isReached(store, helper.chatId, schoolClass.botId))}))::int`,
       ever: sql<number>`count(${helper.id})::int`,
     })
     .from(child)
+    .innerJoin(schoolClass, eq(schoolClass.id, child.classId))
     .leftJoin(helperChild, eq(helperChild.childId, child.id))
     .leftJoin(helper, eq(helper.id, helperChild.helperId))
     .where(and(eq(child.classId, classId), isNull(child.archivedAt)))

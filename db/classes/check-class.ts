@@ -1,17 +1,20 @@
-import { minutesOf, type TimeOfDay, type Weekday } from '../../drills/index.ts';
+import { isLanguage, minutesOf, type TimeOfDay, type Weekday } from '../../drills/index.ts';
 import { parseZone } from '../calendar/zone.ts';
 import { AppError } from '../errors.ts';
 import { type ClassGrade, checkClassGrade } from './class-grade.ts';
 import { CLASS_LIMITS } from './class-limits.ts';
 import { type SchoolClass, storedTime } from './school-class.ts';
 
-/** What a class may be changed to. One that names no curriculum goes by none: `own`, without a grade. */
-export type ClassSettings = Omit<SchoolClass, 'id' | 'digestSince' | keyof ClassGrade> &
-  Partial<ClassGrade>;
+/** What a class may be changed to. One that names no curriculum goes by none: `own`, without a grade; no language: English. */
+export type ClassSettings = Omit<
+  SchoolClass,
+  'id' | 'digestSince' | 'language' | keyof ClassGrade
+> &
+  Partial<ClassGrade & Pick<SchoolClass, 'language'>>;
 
 /**
  * Refuses settings that could not be honoured later; the last guard before a write. `what` of the error names the setting:
- * `title`, `zone`, `weekdays`, `evening time`, `nudge time`, `nudge too early`, `curriculum` or `grade`.
+ * `title`, `zone`, `weekdays`, `evening time`, `nudge time`, `nudge too early`, `curriculum`, `grade` or `language`.
  */
 export function checkClassSettings(settings: ClassSettings): Required<ClassSettings> {
   const title = settings.title.trim();
@@ -25,11 +28,13 @@ export function checkClassSettings(settings: ClassSettings): Required<ClassSetti
   }
   const gap = minutesOf(settings.nudgeTime) - minutesOf(settings.eveningTime);
   if (gap < CLASS_LIMITS.nudgeGapMinutes) refuse('nudge too early');
-  const { curriculum = 'own', grade = null } = settings;
+  const { curriculum = 'own', grade = null, language = 'en' } = settings;
+  if (!isLanguage(language)) refuse('language');
   return {
     ...settings,
     ...checkClassGrade({ curriculum, grade }),
     title,
+    language,
     zone: zone ?? '',
     weekdays: sorted(settings.weekdays),
   };

@@ -1,5 +1,6 @@
-import type { SchoolDay, TimeOfDay, Weekday } from '../../drills/index.ts';
+import type { Language, SchoolDay, TimeOfDay, Weekday } from '../../drills/index.ts';
 import { parseSchoolDay, parseTimeOfDay, WEEKDAYS } from '../../drills/index.ts';
+import { storedLanguage } from '../languages/stored-language.ts';
 import type { schoolClass } from '../schema/index.ts';
 import { type ClassGrade, storedClassGrade } from './class-grade.ts';
 
@@ -8,6 +9,8 @@ export interface SchoolClass extends ClassGrade {
   readonly id: string;
   readonly title: string;
   readonly zone: string;
+  /** The language of instruction, in which cards are worded. */
+  readonly language: Language;
   readonly weekdays: readonly Weekday[];
   readonly eveningTime: TimeOfDay;
   readonly nudgeTime: TimeOfDay;
@@ -23,6 +26,7 @@ export function toSchoolClass(row: typeof schoolClass.$inferSelect): SchoolClass
     id: row.id,
     title: row.title,
     zone: row.zone,
+    language: storedLanguage(row.language),
     weekdays: row.weekdays.map(storedWeekday),
     eveningTime: storedTime(row.eveningTime),
     nudgeTime: storedTime(row.nudgeTime),

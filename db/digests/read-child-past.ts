@@ -1,19 +1,9 @@
-import { addDays, type ChildPast, type SchoolDay, schoolDaysIn } from '../../drills/index.ts';
-import { localTimeAt } from '../calendar/zone.ts';
+import type { ChildPast, SchoolDay } from '../../drills/index.ts';
 import type { ListedChild } from '../children/list-children.ts';
 import { getChild } from '../children/own-child.ts';
-import { listBreaks } from '../classes/breaks.ts';
 import { getClass, type TeacherScope } from '../classes/get-class.ts';
-import type { SchoolClass } from '../classes/school-class.ts';
 import type { Store } from '../connection/db.ts';
-import { listPastEvenings } from '../evenings/history.ts';
-import { readMemory } from '../memory/read-memory.ts';
-import { byEvening } from './by-evening.ts';
-import { readPartScores } from './part-scores.ts';
-import { readPages } from './week-rows.ts';
-
-/** Further back than any child's first evening: a child stays in a class for a school year or two. */
-const FURTHEST_WEEKS = 208;
+import { childPast } from './child-past.ts';
 
 /** A child of the class with its past. `heard` is the last day on which its family marked or put off an evening. */
 export interface ChildWithPast {
@@ -34,38 +24,13 @@ export async function readChildPast(
 ): Promise<ChildWithPast> {
   const schoolClass = await getClass(store, scope);
   const child = await getChild(store, scope, input.number);
-  const { day: today } = localTimeAt(input.now, schoolClass.zone);
-  const from = addDays(today, 1 - 7 * (input.weeks ?? FURTHEST_WEEKS));
-  const range = { classId: scope.classId, childId: child.id };
-  const past = await listPastEvenings(store, { ...range, from, until: today });
-  const scores = await readPartScores(store, { ...range, first: from, last: today });
-  const pages = byEvening(await readPages(store, { ...range, first: from, last: today }));
-  const [first] = past;
-  const heard = past.findLast(({ status }) => status === 'practised' || status === 'not_today');
-  return {
-    child,
-    heard: heard?.day ?? null,
-    past: {
-      today,
-      days: first ? await daysSince(store, schoolClass, first.day, today) : [],
-      evenings: past.map(({ eveningId, day, status }) => ({
-        day,
-        status,
-        parts: scores(eveningId),
-        pages: pages(eveningId).at(0)?.pages ?? null,
-      })),
-      memory: await readMemory(store, child.id),
-    },
-  };
-}
-
-/** The school days from one day to the day before another. */
-async function daysSince(
-  store: Store,
-  { id, weekdays }: SchoolClass,
-  first: SchoolDay,
-  today: SchoolDay,
-): Promise<SchoolDay[]> {
-  const breaks = await listBreaks(store, id, first);
-  return schoolDaysIn(first, addDays(today, -1), { weekdays, breaks });
+  const past = await childPast(store, schoolClass, {
+    childId: child.id,
+    weeks: input.weeks,
+    now: input.now,
+  });
+  const heard = past.evenings.findLast(
+    ({ status }) => status === 'practised' || status === 'not_today',
+  );
+  return { child, heard: heard?.day ?? null, past };
 }

@@ -1,10 +1,13 @@
 import {
   addDays,
   type ChildWeek,
+  type FamilyPace,
   HISTORY_DAYS,
+  paceStand,
   type SchoolDay,
   SILENCE_DAYS,
   silentRun,
+  type Weekday,
   type WeekInput,
 } from '../../drills/index.ts';
 import { localTimeAt } from '../calendar/zone.ts';
@@ -12,6 +15,7 @@ import { childrenOfClass, type ListedChild } from '../children/list-children.ts'
 import { getRunningClass } from '../classes/get-class.ts';
 import type { Store } from '../connection/db.ts';
 import { listPastEvenings, type PastEvening } from '../evenings/history.ts';
+import { classPaces } from '../pace/read-pace.ts';
 import { readEvenings } from './evening-records.ts';
 import { readClassMemory } from './read-class-memory.ts';
 
@@ -33,7 +37,7 @@ export async function readWeek(
   const first = days.at(0);
   const last = days.at(-1);
   const children = await childrenOfClass(store, classId);
-  const { zone } = await getRunningClass(store, classId);
+  const { zone, weekdays } = await getRunningClass(store, classId);
   const { day: today } = localTimeAt(now, zone);
   if (!first || !last) return { days: [], today, children: children.map(emptyWeek) };
   const from = addDays(last, -Math.max(SILENCE_DAYS, HISTORY_DAYS));
@@ -47,6 +51,9 @@ export async function readWeek(
   const isEarlier = ({ status, day }: PastEvening) =>
     status === 'practised' && day >= oldest && day < first;
   const memory = await readClassMemory(store, classId);
+  // Of the week under way things as they are, of a past one as they were.
+  const at = last < addDays(today, -6) ? last : today;
+  const paceOf = await classPaces(store, { classId, at });
   const isOver = (each: PastEvening) => each.status !== 'silent' || each.day < today;
   const answerable = new Date(now.getTime() - ANSWER_MS);
   const isTold = (each: PastEvening) => each.status !== 'silent' || each.plannedAt <= answerable;
@@ -57,13 +64,29 @@ export async function readWeek(
       const own = past.get(child.id) ?? [];
       return {
         ...emptyWeek(child),
-        silentRun: silentRun(own.filter(isOver)),
+        ...paceAt(paceOf(child.id).pace, own.filter(isOver), at, weekdays),
         evenings: own.filter((each) => each.day >= first && isTold(each)).map(evenings.record),
         earlier: own.filter(isEarlier).map(evenings.scores),
         memory: memory.get(child.id) ?? new Map(),
       };
     }),
   };
+}
+
+/**
+ * What a family's pace is or was, and its silence: what came before the family last said how often the drill shall
+ * come is none any more.
+ */
+function paceAt(
+  pace: FamilyPace,
+  evenings: readonly PastEvening[],
+  at: SchoolDay,
+  weekdays: readonly Weekday[],
+): Pick<ChildWeek, 'silentRun' | 'pace'> {
+  const stand = paceStand(pace, at, weekdays);
+  const { heard } = pace;
+  const run = silentRun(evenings.filter(({ day }) => heard === null || day > heard));
+  return { silentRun: run, ...(stand ? { pace: stand } : {}) };
 }
 
 function byChild(evenings: readonly PastEvening[]): Map<string, PastEvening[]> {

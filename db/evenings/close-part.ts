@@ -1,20 +1,8 @@
-import { eq } from 'drizzle-orm';
-import {
-  askedOf,
-  blueprintOf,
-  type DrillPart,
-  type FactPart,
-  type RunPart,
-  runSteps,
-  scoreFromMissed,
-} from '../../drills/index.ts';
+import type { DrillPart, FactPart } from '../../drills/index.ts';
 import type { Store } from '../connection/db.ts';
-import { newId } from '../connection/ids.ts';
-import { refreshMemory } from '../memory/refresh-memory.ts';
-import { evening, mark, marking, partScore, runResult } from '../schema/index.ts';
-import type { EveningView } from './evening-view.ts';
 import type { HelperScope } from './get-evening.ts';
 import { changeEvening } from './lock-evening.ts';
+import { entryOf, lastSeen, type PartEntry, storeCards, storeRun } from './store-part.ts';
 
 /** What the helper says of a part: every card right, the cards tapped as missed, or how many numbers of a run were said. */
 export type Verdict =
@@ -36,122 +24,35 @@ export async function closePart(
     const part = view.drill.parts[input.part];
     if (!part) return;
     const opened = view.marking?.part === input.part;
-    const before = view.results[input.part];
-    if (before && !opened) return;
-    const entry: Entry = {
-      view,
-      index: input.part,
-      revision: (before?.revision ?? 0) + 1,
-      helperId: scope.helperId,
-      now: input.now,
-    };
-    const right = await storeVerdict(inner, entry, part, input.verdict);
-    if (right === null) return;
-    await storeScore(inner, entry, part, right);
-    await inner.db.delete(marking).where(eq(marking.eveningId, view.id));
-    await inner.db
-      .update(evening)
-      .set({ startedAt: input.now, declinedAt: null })
-      .where(eq(evening.id, view.id));
-    await refreshMemory(inner, view.childId, part.kind === 'facts' ? part.cards : runSteps(part));
+    if (view.results[input.part] && !opened) return;
+    const entry = entryOf(view, input.part, { helperId: scope.helperId, now: input.now });
+    if (part.kind === 'facts') return closeCards(inner, entry, part, input.verdict);
+    const said = saidOf(part, input.verdict);
+    if (said !== null) await storeRun(inner, entry, part, said);
   });
 }
 
-interface Entry {
-  readonly view: EveningView;
-  readonly index: number;
-  readonly revision: number;
-  readonly helperId: string;
-  readonly now: Date;
-}
-
-/** Stores the evidence and returns how many were right; null when the verdict does not fit the part. */
-async function storeVerdict(
+async function closeCards(
   store: Store,
-  entry: Entry,
-  part: DrillPart,
+  entry: PartEntry,
+  part: FactPart,
   verdict: Verdict,
-): Promise<number | null> {
-  if (part.kind === 'run') {
-    const said =
-      verdict.kind === 'all_right' ? part.length : verdict.kind === 'said' ? verdict.said : -1;
-    if (!Number.isInteger(said) || said < 0 || said > part.length) return null;
-    await storeRun(store, entry, part, said);
-    return said;
-  }
-  if (verdict.kind === 'said') return null;
-  const marking = entry.view.marking;
+): Promise<void> {
+  if (verdict.kind === 'said') return;
+  const { marking } = entry.view;
   const isOpen = marking?.part === entry.index;
   const missed = isOpen ? marking.missed : [];
-  if (verdict.kind === 'tapped' && !isOpen) return null;
-  if (verdict.kind === 'all_right' && missed.length > 0) return null;
-  await storeMarks(store, entry, part, missed);
-  return scoreFromMissed(part.cards.length, missed);
+  if (verdict.kind === 'tapped' && !isOpen) return;
+  if (verdict.kind === 'all_right' && missed.length > 0) return;
+  // Whoever taps the missed cards alone may have overlooked one.
+  const seen = (await lastSeen(store, entry)) ?? 'unmissed';
+  await storeCards(store, entry, part, { missed, seen });
 }
 
-async function storeMarks(
-  { db }: Store,
-  entry: Entry,
-  part: FactPart,
-  missed: readonly number[],
-): Promise<void> {
-  await db.insert(mark).values(
-    part.cards.map((fact, card) => ({
-      id: newId(entry.now),
-      eveningId: entry.view.id,
-      childId: entry.view.childId,
-      part: entry.index,
-      card,
-      fact,
-      right: !missed.includes(card),
-      // Today's marking taps missed cards only; whoever taps none may have overlooked one.
-      way: 'unmissed' as const,
-      revision: entry.revision,
-      helperId: entry.helperId,
-      markedAt: entry.now,
-    })),
-  );
-}
-
-async function storeRun({ db }: Store, entry: Entry, part: RunPart, said: number): Promise<void> {
-  await db.insert(runResult).values({
-    id: newId(entry.now),
-    eveningId: entry.view.id,
-    childId: entry.view.childId,
-    part: entry.index,
-    rung: part.rung,
-    start: part.start,
-    step: part.step,
-    length: part.length,
-    said,
-    revision: entry.revision,
-    helperId: entry.helperId,
-    markedAt: entry.now,
-  });
-}
-
-async function storeScore(
-  { db }: Store,
-  entry: Entry,
-  part: DrillPart,
-  right: number,
-): Promise<void> {
-  const score = {
-    right,
-    asked: askedOf(part),
-    revision: entry.revision,
-    markedAt: entry.now,
-  };
-  await db
-    .insert(partScore)
-    .values({
-      ...score,
-      eveningId: entry.view.id,
-      part: entry.index,
-      childId: entry.view.childId,
-      strand: part.strand,
-      rung: part.rung,
-      blueprint: blueprintOf(part),
-    })
-    .onConflictDoUpdate({ target: [partScore.eveningId, partScore.part], set: score });
+/** How many numbers of a run were said; null when the verdict does not fit it. */
+function saidOf(part: Extract<DrillPart, { kind: 'run' }>, verdict: Verdict): number | null {
+  if (verdict.kind === 'all_right') return part.length;
+  if (verdict.kind === 'tapped') return null;
+  const { said } = verdict;
+  return Number.isInteger(said) && said >= 0 && said <= part.length ? said : null;
 }

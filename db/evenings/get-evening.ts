@@ -4,6 +4,8 @@ import { nextPages } from '../books/next-pages.ts';
 import { storedDay } from '../classes/school-class.ts';
 import type { Store } from '../connection/db.ts';
 import { AppError } from '../errors.ts';
+import { storedLanguage } from '../languages/stored-language.ts';
+import { pacesOf } from '../pace/read-pace.ts';
 import {
   book,
   child,
@@ -59,7 +61,13 @@ export async function findEvening(
 /** Any evening, for the engine's own messages. */
 export async function readEvening(store: Store, eveningId: string): Promise<EveningView> {
   const [row] = await store.db
-    .select({ evening, nickname: child.nickname, zone: schoolClass.zone, book })
+    .select({
+      evening,
+      nickname: child.nickname,
+      zone: schoolClass.zone,
+      language: schoolClass.language,
+      book,
+    })
     .from(evening)
     .innerJoin(child, eq(child.id, evening.childId))
     .innerJoin(schoolClass, eq(schoolClass.id, evening.classId))
@@ -74,12 +82,15 @@ export async function readEvening(store: Store, eveningId: string): Promise<Even
     classId: row.evening.classId,
     nickname: row.nickname,
     zone: row.zone,
+    language: storedLanguage(row.language),
     day: storedDay(row.evening.day),
     drill,
     book: row.book ? await toPages(store, row.evening, row.book, pages) : null,
     started: row.evening.startedAt !== null,
     declined: row.evening.declinedAt !== null,
+    stopped: row.evening.stoppedAt !== null,
     remindAt: row.evening.remindAt,
+    ...(await readFewer(store, row.evening)),
     results: await readResults(store, row.evening, drill.parts.map(blueprintOf)),
     marking: await readMarking(store, eveningId),
     pages,
@@ -99,6 +110,15 @@ async function toPages(
   // The teacher may have sent the child back into the same book since.
   if (!next || next.book.id === bookId) return { ...target, next: null };
   return { ...target, next: { title: next.book.title, from: next.from } };
+}
+
+async function readFewer(
+  store: Store,
+  { childId, startedAt }: typeof evening.$inferSelect,
+): Promise<Pick<EveningView, 'fewer'>> {
+  if (startedAt) return {};
+  const { rate } = (await pacesOf(store, [childId]))(childId).pace;
+  return rate === 'daily' ? {} : { fewer: rate };
 }
 
 async function readResults(
@@ -149,10 +169,17 @@ async function readEarlier(
 
 async function readMarking(store: Store, eveningId: string): Promise<EveningView['marking']> {
   const [row] = await store.db
-    .select({ part: marking.part, missed: marking.missed })
+    .select({
+      part: marking.part,
+      missed: marking.missed,
+      card: marking.card,
+      shown: marking.shown,
+    })
     .from(marking)
     .where(eq(marking.eveningId, eveningId));
-  return row ?? null;
+  if (!row) return null;
+  const { card, shown, ...tapped } = row;
+  return card === null ? tapped : { ...tapped, single: { card, shown } };
 }
 
 async function readPages(store: Store, eveningId: string): Promise<number | null> {

@@ -24,7 +24,7 @@ export interface HistoryRange {
 }
 
 /**
- * The evenings of a class in order of day. One part marked is practised; "not today" counts as an answer; an evening whose
+ * The evenings of a class in order of day. One part marked is practised; "not today" counts as an answer, and so does "stop for today"; an evening whose
  * message surely or possibly never arrived is `unsent`, so that a family is not called silent for our failure.
  */
 export async function listPastEvenings(store: Store, range: HistoryRange): Promise<PastEvening[]> {
@@ -43,6 +43,7 @@ export async function listPastEvenings(store: Store, range: HistoryRange): Promi
       day: evening.day,
       plannedAt: evening.createdAt,
       declinedAt: evening.declinedAt,
+      stoppedAt: evening.stoppedAt,
       marked: isTrue(exists(marked)),
       sent: isTrue(exists(sent)),
     })
@@ -72,8 +73,13 @@ function isTrue(condition: SQL): SQL<boolean> {
   return sql<boolean>`${condition}`;
 }
 
-function statusOf(row: { marked: boolean; declinedAt: Date | null; sent: boolean }): EveningStatus {
+function statusOf(row: {
+  marked: boolean;
+  declinedAt: Date | null;
+  stoppedAt: Date | null;
+  sent: boolean;
+}): EveningStatus {
   if (row.marked) return 'practised';
-  if (row.declinedAt) return 'not_today';
+  if (row.declinedAt || row.stoppedAt) return 'not_today';
   return row.sent ? 'silent' : 'unsent';
 }

@@ -2,6 +2,8 @@ import { and, asc, eq, isNull, min, notExists, sql } from 'drizzle-orm';
 import type { SchoolDay, TimeOfDay } from '../../drills/index.ts';
 import { storedTime } from '../classes/school-class.ts';
 import type { Store } from '../connection/db.ts';
+import { isReached } from '../helpers/reachability.ts';
+import { keepDue } from '../pace/keep-due.ts';
 import { child, evening, helper, helperChild, schoolClass } from '../schema/index.ts';
 
 /** A child whose evening is due. `eveningTime` is the family's own, or the class's. */
@@ -10,14 +12,15 @@ export interface DueChild {
   readonly eveningTime: TimeOfDay;
   /**
    * Since when this evening was to be expected: the latest of when the class's days and times and the family's own time were
-   * last changed, and when the first of its helpers joined. An evening whose time came before was promised to nobody.
+   * last changed, when the first of its helpers joined, and when something was said about its pace. An evening whose time came
+   * before was promised to nobody.
    */
   readonly since: Date;
 }
 
 /**
  * Children of a class with no evening on `day` yet, whose time lies in (`after`, `until`] and who have a helper the chat
- * service reaches. `HH:MM` compares as text.
+ * service reaches, and to whom the drill comes that day at their family's pace. `HH:MM` compares as text.
  */
 export async function listDueChildren(
   store: Store,
@@ -35,11 +38,12 @@ export async function listDueChildren(
     .from(child)
     .innerJoin(schoolClass, eq(schoolClass.id, child.classId))
     .innerJoin(helperChild, and(eq(helperChild.childId, child.id), isNull(helperChild.leftAt)))
-    .innerJoin(helper, and(eq(helper.id, helperChild.helperId), isNull(helper.unreachableAt)))
+    .innerJoin(helper, eq(helper.id, helperChild.helperId))
     .where(
       and(
         eq(child.classId, input.classId),
         isNull(child.archivedAt),
+        isReached(store, helper.chatId, schoolClass.botId),
         sql`${time} <= ${input.until}`,
         input.after === null ? undefined : sql`${time} > ${input.after}`,
         notExists(planned),
@@ -47,5 +51,6 @@ export async function listDueChildren(
     )
     .groupBy(child.id, schoolClass.id)
     .orderBy(asc(child.number));
-  return rows.map((row) => ({ ...row, eveningTime: storedTime(row.eveningTime) }));
+  const due = rows.map((row) => ({ ...row, eveningTime: storedTime(row.eveningTime) }));
+  return keepDue(store, due, input);
 }

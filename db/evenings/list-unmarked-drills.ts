@@ -21,6 +21,7 @@ export async function listUnmarkedDrills(
         eq(evening.classId, input.classId),
         eq(evening.day, input.day),
         isNull(evening.declinedAt),
+        isNull(evening.stoppedAt),
         notExists(marked),
       ),
     )

@@ -1,11 +1,12 @@
 import { and, eq, isNull } from 'drizzle-orm';
-import type { SchoolDay } from '../../drills/index.ts';
+import { isPaused, type SchoolDay } from '../../drills/index.ts';
 import { nextPages } from '../books/next-pages.ts';
 import type { Store } from '../connection/db.ts';
 import { newId } from '../connection/ids.ts';
 import { inTransaction } from '../connection/transaction.ts';
 import { oweGreeting } from '../greetings/owe-greeting.ts';
 import { oweHelpers } from '../ledger/owe.ts';
+import { pacesOf } from '../pace/read-pace.ts';
 import type { StoredPlan } from '../plans/week-plans.ts';
 import { child, evening } from '../schema/index.ts';
 import { previewDrill, seedOf } from './compose-drill.ts';
@@ -23,7 +24,7 @@ export interface EveningInput {
 /**
  * Composes a child's evening and owes it to each helper, after the class's greeting where that is due, in one transaction. A
  * child whose latest evenings went unmarked gets one to catch up with. Returns how many messages are owed: 0 when the evening
- * was there already, whoever planned it, and when the child was archived or moved to another class meanwhile.
+ * was there already, whoever planned it, and when the child was archived or moved to another class, or its family paused, meanwhile.
  */
 export async function planEvening(store: Store, input: EveningInput): Promise<number> {
   return inTransaction(store, async (inner) => {
@@ -49,14 +50,14 @@ export async function planEvening(store: Store, input: EveningInput): Promise<nu
   });
 }
 
-/** Locked, so that an archiving of this moment either finds the messages and calls them off or has none written after it. */
-async function isPresent({ db }: Store, { childId, classId }: EveningInput): Promise<boolean> {
-  const rows = await db
+/** Locked, so that an archiving or a pause of this moment either finds the messages and calls them off or has none written after it. */
+async function isPresent(inner: Store, { childId, classId, day }: EveningInput): Promise<boolean> {
+  const rows = await inner.db
     .select({ id: child.id })
     .from(child)
     .where(and(eq(child.id, childId), eq(child.classId, classId), isNull(child.archivedAt)))
     .for('key share');
-  return rows.length > 0;
+  return rows.length > 0 && !isPaused((await pacesOf(inner, [childId]))(childId).pace, day);
 }
 
 async function insertEvening(store: Store, input: EveningInput): Promise<string | null> {

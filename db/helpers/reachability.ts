@@ -1,27 +1,33 @@
-import { and, eq, isNotNull, isNull } from 'drizzle-orm';
+import { and, eq, notExists, type SQL, sql } from 'drizzle-orm';
+import type { AnyPgColumn } from 'drizzle-orm/pg-core';
 import type { Store } from '../connection/db.ts';
-import { helper, teacher } from '../schema/index.ts';
+import { unreachable } from '../schema/index.ts';
 
-/** Notes that an account cannot be written to any more (blocked, deleted); planners pass it over until it comes back. */
-export async function markUnreachable(store: Store, chatId: number, now: Date): Promise<void> {
-  await store.db
-    .update(helper)
-    .set({ unreachableAt: now })
-    .where(and(eq(helper.chatId, chatId), isNull(helper.unreachableAt)));
-  await store.db
-    .update(teacher)
-    .set({ unreachableAt: now })
-    .where(and(eq(teacher.chatId, chatId), isNull(teacher.unreachableAt)));
+/** A person's private chat with one of our bots. */
+export interface BotChat {
+  readonly botId: number;
+  readonly chatId: number;
 }
 
-/** Notes that an account can be written to again. */
-export async function markReachable(store: Store, chatId: number): Promise<void> {
+/** Notes that a bot cannot write to a chat (blocked, deleted, never opened); planners pass it over until it comes back. */
+export async function markUnreachable(store: Store, chat: BotChat, now: Date): Promise<void> {
+  const { botId, chatId } = chat;
+  await store.db.insert(unreachable).values({ botId, chatId, since: now }).onConflictDoNothing();
+}
+
+/** Notes that a bot can write to a chat again. */
+export async function markReachable(store: Store, { botId, chatId }: BotChat): Promise<void> {
   await store.db
-    .update(helper)
-    .set({ unreachableAt: null })
-    .where(and(eq(helper.chatId, chatId), isNotNull(helper.unreachableAt)));
-  await store.db
-    .update(teacher)
-    .set({ unreachableAt: null })
-    .where(and(eq(teacher.chatId, chatId), isNotNull(teacher.unreachableAt)));
+    .delete(unreachable)
+    .where(and(eq(unreachable.botId, botId), eq(unreachable.chatId, chatId)));
+}
+
+/** Inside a query: that the bot reaches the chat, as far as we know. */
+export function isReached({ db }: Store, chatId: AnyPgColumn, botId: AnyPgColumn): SQL {
+  return notExists(
+    db
+      .select({ one: sql`1` })
+      .from(unreachable)
+      .where(and(eq(unreachable.chatId, chatId), eq(unreachable.botId, botId))),
+  );
 }

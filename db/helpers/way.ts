@@ -4,10 +4,10 @@ import { AppError } from '../errors.ts';
 import { helper, helperChild } from '../schema/index.ts';
 
 /**
- * How an evening can be shown, dearest in data first: a timed video of each part's cards, one picture of them all, or words,
- * with pictures of clocks only. `clip` is what a helper has who never chose.
+ * How an evening can be shown, dearest in data first: a timed video of each part's cards, one picture of them all, one card at
+ * a time with its answer on request, or words, with pictures of clocks only. `clip` is what a helper has who never chose.
  */
-export const WAYS = ['clip', 'pictures', 'words'] as const;
+export const WAYS = ['clip', 'pictures', 'single', 'words'] as const;
 
 /** One of {@link WAYS}. */
 export type Way = (typeof WAYS)[number];
@@ -19,7 +19,12 @@ export async function getWay(store: Store, helperId: string): Promise<Way> {
     .from(helper)
     .where(eq(helper.id, helperId));
   if (!row) throw new AppError('not_found', 'helper');
-  const way = wayOf(row.way);
+  return storedWay(row.way);
+}
+
+/** A way as it is stored; anything else there is a fault of ours. */
+export function storedWay(stored: string): Way {
+  const way = wayOf(stored);
   if (!way) throw new TypeError('stored way is none of ours');
   return way;
 }

@@ -1,7 +1,26 @@
+CREATE TABLE "bot" (
+	"id" bigint PRIMARY KEY NOT NULL,
+	"username" text NOT NULL
+);
+--> statement-breakpoint
+CREATE TABLE "chat_rate" (
+	"bot_id" bigint NOT NULL,
+	"chat_id" bigint NOT NULL,
+	"next_at" timestamp with time zone NOT NULL,
+	CONSTRAINT "chat_rate_chat_id_bot_id_pk" PRIMARY KEY("chat_id","bot_id")
+);
+--> statement-breakpoint
 CREATE TABLE "code_miss" (
 	"id" uuid PRIMARY KEY NOT NULL,
 	"chat_id" bigint NOT NULL,
 	"at" timestamp with time zone NOT NULL
+);
+--> statement-breakpoint
+CREATE TABLE "data_used" (
+	"helper_id" uuid NOT NULL,
+	"month" text NOT NULL,
+	"bytes" bigint NOT NULL,
+	CONSTRAINT "data_used_helper_id_month_pk" PRIMARY KEY("helper_id","month")
 );
 --> statement-breakpoint
 CREATE TABLE "expectation" (
@@ -33,6 +52,7 @@ CREATE TABLE "ledger" (
 	"subject_id" uuid NOT NULL,
 	"day" date NOT NULL,
 	"class_id" uuid NOT NULL,
+	"bot_id" bigint NOT NULL,
 	"evening_id" uuid,
 	"recipient_kind" text NOT NULL,
 	"recipient_id" uuid NOT NULL,
@@ -63,6 +83,13 @@ CREATE TABLE "rate" (
 	"bot_id" bigint PRIMARY KEY NOT NULL,
 	"next_at" timestamp with time zone NOT NULL,
 	"paused_until" timestamp with time zone
+);
+--> statement-breakpoint
+CREATE TABLE "unreachable" (
+	"bot_id" bigint NOT NULL,
+	"chat_id" bigint NOT NULL,
+	"since" timestamp with time zone NOT NULL,
+	CONSTRAINT "unreachable_chat_id_bot_id_pk" PRIMARY KEY("chat_id","bot_id")
 );
 --> statement-breakpoint
 CREATE TABLE "upkeep" (
@@ -102,6 +129,8 @@ CREATE TABLE "marking" (
 	"evening_id" uuid NOT NULL,
 	"part" integer NOT NULL,
 	"missed" jsonb NOT NULL,
+	"card" integer,
+	"shown" boolean DEFAULT false NOT NULL,
 	CONSTRAINT "marking_evening_id_part_pk" PRIMARY KEY("evening_id","part")
 );
 --> statement-breakpoint
@@ -239,8 +268,13 @@ CREATE TABLE "erasure" (
 CREATE TABLE "helper" (
 	"id" uuid PRIMARY KEY NOT NULL,
 	"chat_id" bigint NOT NULL,
+	"language" text DEFAULT 'en' NOT NULL,
 	"way" text DEFAULT 'clip' NOT NULL,
-	"unreachable_at" timestamp with time zone,
+	"bigger" boolean DEFAULT false NOT NULL,
+	"no_timing" boolean DEFAULT false NOT NULL,
+	"quiet" boolean DEFAULT false NOT NULL,
+	"clock_aid" boolean DEFAULT false NOT NULL,
+	"monthly" boolean DEFAULT true NOT NULL,
 	"created_at" timestamp with time zone NOT NULL,
 	CONSTRAINT "helper_chat_id_unique" UNIQUE("chat_id")
 );
@@ -250,11 +284,32 @@ CREATE TABLE "helper_child" (
 	"child_id" uuid NOT NULL,
 	"joined_at" timestamp with time zone NOT NULL,
 	"left_at" timestamp with time zone,
+	"relation" text,
+	"picture_month" text,
 	CONSTRAINT "helper_child_helper_id_child_id_pk" PRIMARY KEY("helper_id","child_id")
+);
+--> statement-breakpoint
+CREATE TABLE "pace" (
+	"id" uuid PRIMARY KEY NOT NULL,
+	"child_id" uuid NOT NULL,
+	"step" integer NOT NULL,
+	"day" date NOT NULL,
+	"at" timestamp with time zone NOT NULL,
+	"said_at" timestamp with time zone,
+	"rate" text NOT NULL,
+	"rate_from" date,
+	"announced_on" date,
+	"announced_from" date,
+	"kept" boolean NOT NULL,
+	"heard" date,
+	"paused_until" date,
+	"days" jsonb,
+	CONSTRAINT "pace_once" UNIQUE("child_id","step")
 );
 --> statement-breakpoint
 CREATE TABLE "class" (
 	"id" uuid PRIMARY KEY NOT NULL,
+	"bot_id" bigint DEFAULT 0 NOT NULL,
 	"title" text NOT NULL,
 	"zone" text NOT NULL,
 	"weekdays" jsonb NOT NULL,
@@ -262,6 +317,7 @@ CREATE TABLE "class" (
 	"nudge_time" text NOT NULL,
 	"digest_weekday" integer NOT NULL,
 	"digest_time" text NOT NULL,
+	"language" text DEFAULT 'en' NOT NULL,
 	"curriculum" text DEFAULT 'own' NOT NULL,
 	"grade" text,
 	"country" text,
@@ -269,6 +325,8 @@ CREATE TABLE "class" (
 	"digest_since" timestamp with time zone NOT NULL,
 	"created_at" timestamp with time zone NOT NULL,
 	"archived_at" timestamp with time zone,
+	"sibling_age" integer DEFAULT 12 NOT NULL,
+	"pace_day" date,
 	"top_number" integer DEFAULT 0 NOT NULL
 );
 --> statement-breakpoint
@@ -281,13 +339,15 @@ CREATE TABLE "slip" (
 	"expires_at" timestamp with time zone NOT NULL,
 	"revoked_at" timestamp with time zone,
 	"created_at" timestamp with time zone NOT NULL,
+	"shared_by" uuid,
+	"used_at" timestamp with time zone,
 	CONSTRAINT "slip_code_hash_unique" UNIQUE("code_hash")
 );
 --> statement-breakpoint
 CREATE TABLE "teacher" (
 	"id" uuid PRIMARY KEY NOT NULL,
 	"chat_id" bigint NOT NULL,
-	"unreachable_at" timestamp with time zone,
+	"language" text DEFAULT 'en' NOT NULL,
 	"created_at" timestamp with time zone NOT NULL,
 	CONSTRAINT "teacher_chat_id_unique" UNIQUE("chat_id")
 );
@@ -333,6 +393,7 @@ CREATE TABLE "evening" (
 	"created_at" timestamp with time zone NOT NULL,
 	"started_at" timestamp with time zone,
 	"declined_at" timestamp with time zone,
+	"stopped_at" timestamp with time zone,
 	"remind_at" timestamp with time zone,
 	"summarised_at" timestamp with time zone,
 	CONSTRAINT "evening_once_a_day" UNIQUE("child_id","day")
@@ -379,6 +440,7 @@ CREATE TABLE "week_plan" (
 	CONSTRAINT "week_plan_status" CHECK ("week_plan"."status" in ('draft', 'active', 'past'))
 );
 --> statement-breakpoint
+ALTER TABLE "data_used" ADD CONSTRAINT "data_used_helper_id_helper_id_fk" FOREIGN KEY ("helper_id") REFERENCES "public"."helper"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "ledger" ADD CONSTRAINT "ledger_class_id_class_id_fk" FOREIGN KEY ("class_id") REFERENCES "public"."class"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "ledger" ADD CONSTRAINT "ledger_evening_id_evening_id_fk" FOREIGN KEY ("evening_id") REFERENCES "public"."evening"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "fact_memory" ADD CONSTRAINT "fact_memory_child_id_child_id_fk" FOREIGN KEY ("child_id") REFERENCES "public"."child"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
@@ -408,6 +470,8 @@ ALTER TABLE "consent" ADD CONSTRAINT "consent_helper_id_helper_id_fk" FOREIGN KE
 ALTER TABLE "consent" ADD CONSTRAINT "consent_child_id_child_id_fk" FOREIGN KEY ("child_id") REFERENCES "public"."child"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "helper_child" ADD CONSTRAINT "helper_child_helper_id_helper_id_fk" FOREIGN KEY ("helper_id") REFERENCES "public"."helper"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "helper_child" ADD CONSTRAINT "helper_child_child_id_child_id_fk" FOREIGN KEY ("child_id") REFERENCES "public"."child"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
+ALTER TABLE "pace" ADD CONSTRAINT "pace_child_id_child_id_fk" FOREIGN KEY ("child_id") REFERENCES "public"."child"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
+ALTER TABLE "slip" ADD CONSTRAINT "slip_shared_by_helper_id_fk" FOREIGN KEY ("shared_by") REFERENCES "public"."helper"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "slip" ADD CONSTRAINT "slip_child_id_class_id_child_id_class_id_fk" FOREIGN KEY ("child_id","class_id") REFERENCES "public"."child"("id","class_id") ON DELETE no action ON UPDATE cascade;--> statement-breakpoint
 ALTER TABLE "teacher_invite" ADD CONSTRAINT "teacher_invite_class_id_class_id_fk" FOREIGN KEY ("class_id") REFERENCES "public"."class"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "teacher_invite" ADD CONSTRAINT "teacher_invite_issued_by_teacher_id_fk" FOREIGN KEY ("issued_by") REFERENCES "public"."teacher"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
@@ -422,6 +486,7 @@ ALTER TABLE "note" ADD CONSTRAINT "note_teacher_id_teacher_id_fk" FOREIGN KEY ("
 ALTER TABLE "scheme" ADD CONSTRAINT "scheme_class_id_class_id_fk" FOREIGN KEY ("class_id") REFERENCES "public"."class"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "scheme_week" ADD CONSTRAINT "scheme_week_scheme_id_scheme_id_fk" FOREIGN KEY ("scheme_id") REFERENCES "public"."scheme"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "week_plan" ADD CONSTRAINT "week_plan_class_id_class_id_fk" FOREIGN KEY ("class_id") REFERENCES "public"."class"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
+CREATE INDEX "chat_rate_passed" ON "chat_rate" USING btree ("bot_id","next_at");--> statement-breakpoint
 CREATE INDEX "code_miss_by_chat" ON "code_miss" USING btree ("chat_id","at");--> statement-breakpoint
 CREATE INDEX "code_miss_by_time" ON "code_miss" USING btree ("at");--> statement-breakpoint
 CREATE INDEX "inbox_open" ON "inbox" USING btree ("update_id") WHERE "inbox"."status" in ('pending', 'handling');--> statement-breakpoint

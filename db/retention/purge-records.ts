@@ -3,10 +3,12 @@ import type { PgTable } from 'drizzle-orm/pg-core';
 import { keepTopNumber } from '../children/class-places.ts';
 import type { Store } from '../connection/db.ts';
 import { inTransaction } from '../connection/transaction.ts';
+import { monthOf } from '../helpers/data-used.ts';
 import { forgetHelpers } from '../rights/forget-helper.ts';
 import {
   act,
   consent,
+  dataUsed,
   erasure,
   expectation,
   helper,
@@ -50,6 +52,7 @@ export async function purgeRecords(
       and(lt(ledger.expiresAt, record), sql`${ledger.status} <> 'planned'`),
     );
     rows += await drop(media, lt(media.createdAt, record));
+    rows += await drop(dataUsed, lt(dataUsed.month, monthOf(record)));
     rows += await drop(erasure, lt(erasure.erasedAt, record));
     return rows + (await dropTies(inner, record, now, limit));
   });

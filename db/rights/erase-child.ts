@@ -20,6 +20,7 @@ import {
   mark,
   marking,
   memoryBase,
+  pace,
   pageLog,
   pagePlace,
   partScore,
@@ -58,11 +59,12 @@ export async function eraseChild(
   });
 }
 
-/** Evenings and all that hangs on them, memory, and pages. */
+/** Evenings and all that hangs on them, memory, pages, and how often the drill came. */
 async function dropPractice({ db }: Store, childId: string): Promise<void> {
   const evenings = db.select({ id: evening.id }).from(evening).where(eq(evening.childId, childId));
   await db.delete(marking).where(inArray(marking.eveningId, evenings));
-  for (const table of [mark, runResult, partScore, pageLog, pagePlace, factMemory, memoryBase]) {
+  const ofChild = [mark, runResult, partScore, pageLog, pagePlace, factMemory, memoryBase, pace];
+  for (const table of ofChild) {
     await db.delete(table).where(eq(table.childId, childId));
   }
   await db

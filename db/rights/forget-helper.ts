@@ -2,8 +2,10 @@ import { and, eq, notExists, sql } from 'drizzle-orm';
 import type { Store } from '../connection/db.ts';
 import { newId } from '../connection/ids.ts';
 import {
+  chatRate,
   codeMiss,
   consent,
+  dataUsed,
   erasure,
   expectation,
   helper,
@@ -12,7 +14,9 @@ import {
   ledger,
   mark,
   runResult,
+  slip,
   teacher,
+  unreachable,
 } from '../schema/index.ts';
 
 /**
@@ -46,10 +50,14 @@ async function forgetHelper({ db }: Store, id: string, now: Date): Promise<boole
   if (!gone) return false;
   await db.delete(consent).where(eq(consent.helperId, id));
   await db.delete(ledger).where(eq(ledger.recipientId, id));
+  await db.delete(dataUsed).where(eq(dataUsed.helperId, id));
+  await db.delete(slip).where(eq(slip.sharedBy, id));
   await db.delete(helper).where(eq(helper.id, id));
+  await db.delete(chatRate).where(eq(chatRate.chatId, gone.chatId));
   if (gone.teacherId === null) {
     await db.delete(expectation).where(eq(expectation.chatId, gone.chatId));
     await db.delete(codeMiss).where(eq(codeMiss.chatId, gone.chatId));
+    await db.delete(unreachable).where(eq(unreachable.chatId, gone.chatId));
     const isOver = sql`${inbox.status} in ('done', 'failed')`;
     await db.delete(inbox).where(and(eq(inbox.actorId, gone.chatId), isOver));
   }

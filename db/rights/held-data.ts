@@ -58,11 +58,37 @@ export const heldData = z.strictObject({
     adjustment: z
       .strictObject({ steps: z.int(), fewer: z.boolean(), untimed: z.boolean(), since: at })
       .nullable(),
+    /** How often the drill comes, and came: each time somebody said something, or nobody had answered for long. */
+    pace: z.array(
+      z.strictObject({
+        day,
+        rate: z.string(),
+        announcedFrom: day.nullable(),
+        keptByTeacher: z.boolean(),
+        pausedUntil: day.nullable(),
+        /** ISO 8601 weekdays, 1 is Monday; null for every school day. */
+        weekdays: z.array(z.int()).nullable(),
+      }),
+    ),
   }),
   /** The helper who asked: never another one. */
   you: z.strictObject({
     chatId: z.int(),
     way: z.string(),
+    /** Switches of how things are shown and sent. */
+    display: z.strictObject({
+      bigger: z.boolean(),
+      noTiming: z.boolean(),
+      quiet: z.boolean(),
+      clockAid: z.boolean(),
+      monthly: z.boolean(),
+    }),
+    /** Who you are to the child, as you said. */
+    relation: z.string().nullable(),
+    /** The latest month (`YYYY-MM`) whose picture you were given. */
+    pictureMonth: z.string().nullable(),
+    /** About how many bytes were sent to you in a month, whichever child it was about. */
+    dataUsed: z.array(z.strictObject({ month: z.string(), bytes: z.int() })),
     joinedAt: at,
     agreements: z.array(
       z.strictObject({
@@ -77,7 +103,16 @@ export const heldData = z.strictObject({
       z.strictObject({ kind: z.string(), day, status: z.string(), sentAt: at.nullable() }),
     ),
   }),
-  slips: z.array(z.strictObject({ issuedAt: at, expiresAt: at, usesLeft: z.int() })),
+  /** Join links: `shared` ones were passed on by a helper. */
+  slips: z.array(
+    z.strictObject({
+      issuedAt: at,
+      expiresAt: at,
+      usesLeft: z.int(),
+      usedAt: at.nullable(),
+      shared: z.boolean(),
+    }),
+  ),
   /** The child's own workbooks; those of the class are not about the child. */
   books: z.array(
     z.strictObject({
@@ -97,6 +132,7 @@ export const heldData = z.strictObject({
       pages: z.strictObject({ from: z.int(), to: z.int() }).nullable(),
       startedAt: at.nullable(),
       declinedAt: at.nullable(),
+      stoppedAt: at.nullable(),
       ...drillMarks,
     }),
   ),

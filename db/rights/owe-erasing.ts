@@ -1,9 +1,9 @@
-import { and, eq, isNull, ne } from 'drizzle-orm';
+import { and, eq, ne } from 'drizzle-orm';
 import { localTimeAt } from '../calendar/zone.ts';
 import type { Store } from '../connection/db.ts';
-import { oweRecipients, reachableHelpers } from '../ledger/owe.ts';
+import { oweRecipients, reachableHelpers, reachableTeachers } from '../ledger/owe.ts';
 import { outOfQuietHours } from '../ledger/owe-class-news.ts';
-import { type child, classTeacher, ledger, teacher } from '../schema/index.ts';
+import { type child, ledger } from '../schema/index.ts';
 
 const DAY_MS = 24 * 60 * 60_000;
 
@@ -30,10 +30,6 @@ export async function oweErasing(
   };
   const others = (await reachableHelpers(inner, row.id)).filter(({ id }) => id !== helperId);
   await oweRecipients(inner, owed, { kind: 'helper', ids: others.map(({ id }) => id) }, now);
-  const teachers = await inner.db
-    .select({ id: teacher.id })
-    .from(classTeacher)
-    .innerJoin(teacher, eq(teacher.id, classTeacher.teacherId))
-    .where(and(eq(classTeacher.classId, row.classId), isNull(teacher.unreachableAt)));
-  await oweRecipients(inner, owed, { kind: 'teacher', ids: teachers.map(({ id }) => id) }, now);
+  const ids = await reachableTeachers(inner, row.classId);
+  await oweRecipients(inner, owed, { kind: 'teacher', ids }, now);
 }

@@ -2,6 +2,7 @@ import { and, asc, eq, isNull } from 'drizzle-orm';
 import type { Store } from '../connection/db.ts';
 import { inTransaction } from '../connection/transaction.ts';
 import { AppError } from '../errors.ts';
+import { listDataUsed } from '../helpers/data-used.ts';
 import {
   adjustment,
   book,
@@ -11,6 +12,7 @@ import {
   helper,
   helperChild,
   ledger,
+  pace,
   pagePlace,
   schoolClass,
   slip,
@@ -32,10 +34,18 @@ export async function readHeldData(
       format: 'suppersums-child',
       version: 1,
       madeAt: now.toISOString(),
-      child: { ...describe(own), adjustment: await readAdjustment(inner, childId) },
+      child: {
+        ...describe(own),
+        adjustment: await readAdjustment(inner, childId),
+        pace: await readPaces(inner, childId),
+      },
       you: {
         chatId: own.helper.chatId,
         way: own.helper.way,
+        display: displayOf(own.helper),
+        relation: own.tie.relation,
+        pictureMonth: own.tie.pictureMonth,
+        dataUsed: await listDataUsed(inner, helperId),
         joinedAt: own.tie.joinedAt.toISOString(),
         agreements: await readAgreements(inner, helperId, childId),
         messages: await readMessages(inner, helperId, childId),
@@ -79,11 +89,27 @@ function describe({ child: row, schoolClass: own }: Awaited<ReturnType<typeof ow
   };
 }
 
+function displayOf({ bigger, noTiming, quiet, clockAid, monthly }: typeof helper.$inferSelect) {
+  return { bigger, noTiming, quiet, clockAid, monthly };
+}
+
 async function readAdjustment({ db }: Store, childId: string) {
   const [row] = await db.select().from(adjustment).where(eq(adjustment.childId, childId));
   if (!row) return null;
   const { steps, fewer, untimed, since } = row;
   return { steps, fewer, untimed, since: since.toISOString() };
+}
+
+async function readPaces({ db }: Store, childId: string) {
+  const rows = await db.select().from(pace).where(eq(pace.childId, childId)).orderBy(pace.step);
+  return rows.map(({ day, rate, announcedFrom, kept, pausedUntil, days }) => ({
+    day,
+    rate,
+    announcedFrom,
+    keptByTeacher: kept,
+    pausedUntil,
+    weekdays: days,
+  }));
 }
 
 async function readAgreements({ db }: Store, helperId: string, childId: string) {
@@ -124,10 +150,12 @@ async function readBelongings({ db }: Store, childId: string) {
     .where(and(eq(pagePlace.childId, childId), isNull(pagePlace.takenBackAt)))
     .orderBy(asc(pagePlace.saidAt));
   return {
-    slips: slips.map(({ createdAt, expiresAt, usesLeft }) => ({
+    slips: slips.map(({ createdAt, expiresAt, usesLeft, usedAt, sharedBy }) => ({
       issuedAt: createdAt.toISOString(),
       expiresAt: expiresAt.toISOString(),
       usesLeft,
+      usedAt: iso(usedAt),
+      shared: sharedBy !== null,
     })),
     books: books.map(({ title, firstPage, lastPage, pagesADay }) => ({
       title,

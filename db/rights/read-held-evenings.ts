@@ -32,12 +32,13 @@ export async function readHeldEvenings(
     scores: byEvening(scores),
     pages: byEvening(pages),
   };
-  return evenings.map(({ id, day, drill, pageFrom, pageTo, startedAt, declinedAt }) => ({
+  return evenings.map(({ id, day, drill, pageFrom, pageTo, startedAt, declinedAt, stoppedAt }) => ({
     day,
     drill,
     pages: pageFrom === null || pageTo === null ? null : { from: pageFrom, to: pageTo },
     startedAt: startedAt === null ? null : startedAt.toISOString(),
     declinedAt: declinedAt === null ? null : declinedAt.toISOString(),
+    stoppedAt: stoppedAt === null ? null : stoppedAt.toISOString(),
     marks: of.marks(id).map(({ part, card, fact, right, way, revision, markedAt }) => {
       return { part, card, fact, right, way, revision, at: markedAt.toISOString() };
     }),

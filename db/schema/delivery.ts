@@ -13,7 +13,7 @@ import {
   unique,
   uuid,
 } from 'drizzle-orm/pg-core';
-import { instant, schoolClass } from './people.ts';
+import { helper, instant, schoolClass } from './people.ts';
 import { evening } from './practice.ts';
 
 /** The kinds of message the engine sends by itself. Answers to taps are not in the ledger. */
@@ -31,6 +31,7 @@ export const LEDGER_KINDS = [
   'handed_over',
   'erasing',
   'kept_after_all',
+  'fewer_evenings',
 ] as const;
 
 /**
@@ -50,6 +51,8 @@ export const ledger = pgTable(
     classId: uuid('class_id')
       .notNull()
       .references(() => schoolClass.id),
+    /** The bot that sends it, and in whose chat it lies then. */
+    botId: bigint('bot_id', { mode: 'number' }).notNull(),
     eveningId: uuid('evening_id').references(() => evening.id),
     recipientKind: text('recipient_kind', { enum: ['helper', 'teacher'] }).notNull(),
     recipientId: uuid('recipient_id').notNull(),
@@ -119,12 +122,56 @@ export const media = pgTable(
   (t) => [primaryKey({ columns: [t.hash, t.botId] })],
 );
 
+/** About how many bytes were sent to a helper in a month (`YYYY-MM`, in UTC), messages, pictures, clips and files together. */
+export const dataUsed = pgTable(
+  'data_used',
+  {
+    helperId: uuid('helper_id')
+      .notNull()
+      .references(() => helper.id),
+    month: text('month').notNull(),
+    bytes: bigint('bytes', { mode: 'number' }).notNull(),
+  },
+  (t) => [primaryKey({ columns: [t.helperId, t.month] })],
+);
+
+/** A bot that works or has worked with this database, under the name by which links open it. */
+export const bot = pgTable('bot', {
+  id: bigint('id', { mode: 'number' }).primaryKey(),
+  username: text('username').notNull(),
+});
+
 /** One row per bot: when the next message may leave, and until when everybody pauses. Shared by all senders. */
 export const rate = pgTable('rate', {
   botId: bigint('bot_id', { mode: 'number' }).primaryKey(),
   nextAt: instant('next_at').notNull(),
   pausedUntil: instant('paused_until'),
 });
+
+/** When the next message to a chat may leave, by the clock of the sending rate. Deleted when it has long passed. */
+export const chatRate = pgTable(
+  'chat_rate',
+  {
+    botId: bigint('bot_id', { mode: 'number' }).notNull(),
+    chatId: bigint('chat_id', { mode: 'number' }).notNull(),
+    nextAt: instant('next_at').notNull(),
+  },
+  (t) => [
+    primaryKey({ columns: [t.chatId, t.botId] }),
+    index('chat_rate_passed').on(t.botId, t.nextAt),
+  ],
+);
+
+/** Chats that a bot cannot write to: the account is gone, has blocked this bot, or never opened a chat with it. */
+export const unreachable = pgTable(
+  'unreachable',
+  {
+    botId: bigint('bot_id', { mode: 'number' }).notNull(),
+    chatId: bigint('chat_id', { mode: 'number' }).notNull(),
+    since: instant('since').notNull(),
+  },
+  (t) => [primaryKey({ columns: [t.chatId, t.botId] })],
+);
 
 /** What the bot is waiting for a person to type. One row per chat; buttons need none. */
 export const expectation = pgTable('expectation', {

@@ -14,7 +14,10 @@ import {
 import { child, helper, instant } from './people.ts';
 import { book, evening } from './practice.ts';
 
-/** Cards tapped as missed, before Done. One row while a part is being marked. */
+/**
+ * Cards tapped as missed, before Done. One row while a part is being marked. Where cards are asked one by one, `card` is the
+ * one that is asked now, those before it are answered, and `shown` says whether its answer is to be seen.
+ */
 export const marking = pgTable(
   'marking',
   {
@@ -23,6 +26,8 @@ export const marking = pgTable(
       .references(() => evening.id),
     part: integer('part').notNull(),
     missed: jsonb('missed').$type<number[]>().notNull(),
+    card: integer('card'),
+    shown: boolean('shown').notNull().default(false),
   },
   (t) => [primaryKey({ columns: [t.eveningId, t.part] })],
 );

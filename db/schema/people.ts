@@ -23,11 +23,12 @@ export const instant = (name: string) => timestamp(name, { withTimezone: true, m
 /** Who answers for a class: its `lead` alone invites, removes and hands over; a `co` teacher does everything else. */
 export const TEACHER_ROLES = ['lead', 'co'] as const;
 
-/** A teacher's chat account. `unreachableAt` is set when the chat service says the account is gone or has blocked the bot. */
+/** A teacher's chat account. */
 export const teacher = pgTable('teacher', {
   id: uuid('id').primaryKey(),
   chatId: bigint('chat_id', { mode: 'number' }).notNull().unique(),
-  unreachableAt: instant('unreachable_at'),
+  /** Which language the bot speaks with this teacher: a `Language` of drills. */
+  language: text('language').notNull().default('en'),
   createdAt: instant('created_at').notNull(),
 });
 
@@ -52,6 +53,8 @@ export const teacherInvite = pgTable('teacher_invite', {
 /** A class and its week. Times are `HH:MM` in `zone`; weekdays are ISO 8601, 1 = Monday. */
 export const schoolClass = pgTable('class', {
   id: uuid('id').primaryKey(),
+  /** The bot that writes to the class's families and teachers: the one in whose chat it was made, until the operator moves it. */
+  botId: bigint('bot_id', { mode: 'number' }).notNull().default(0),
   title: text('title').notNull(),
   zone: text('zone').notNull(),
   weekdays: jsonb('weekdays').$type<number[]>().notNull(),
@@ -59,6 +62,8 @@ export const schoolClass = pgTable('class', {
   nudgeTime: text('nudge_time').notNull(),
   digestWeekday: integer('digest_weekday').notNull(),
   digestTime: text('digest_time').notNull(),
+  /** The language of instruction: cards, number words and clocks are worded in it. A `Language` of drills. */
+  language: text('language').notNull().default('en'),
   /** By which curriculum steps are shown as usual: a profile of drills/curriculum, or `own`; and its grade, if it has any. */
   curriculum: text('curriculum').notNull().default('own'),
   grade: text('grade'),
@@ -70,6 +75,10 @@ export const schoolClass = pgTable('class', {
   digestSince: instant('digest_since').notNull(),
   createdAt: instant('created_at').notNull(),
   archivedAt: instant('archived_at'),
+  /** From which age on a brother or sister may help: the school's choice. */
+  siblingAge: integer('sibling_age').notNull().default(12),
+  /** The last day on which it was looked at how often the drill comes to each family. */
+  paceDay: date('pace_day', { mode: 'string' }),
   /** The highest number that was ever given to a child whose rows are gone. */
   topNumber: integer('top_number').notNull().default(0),
 });
@@ -140,9 +149,16 @@ export const child = pgTable(
 export const helper = pgTable('helper', {
   id: uuid('id').primaryKey(),
   chatId: bigint('chat_id', { mode: 'number' }).notNull().unique(),
+  /** Which language the bot speaks with this helper: a `Language` of drills. */
+  language: text('language').notNull().default('en'),
   /** How the evening is shown to this helper: a `Way` of db/helpers. */
   way: text('way').notNull().default('clip'),
-  unreachableAt: instant('unreachable_at'),
+  /** How else it is shown and sent: see `Display` of db/helpers. */
+  bigger: boolean('bigger').notNull().default(false),
+  noTiming: boolean('no_timing').notNull().default(false),
+  quiet: boolean('quiet').notNull().default(false),
+  clockAid: boolean('clock_aid').notNull().default(false),
+  monthly: boolean('monthly').notNull().default(true),
   createdAt: instant('created_at').notNull(),
 });
 
@@ -158,6 +174,10 @@ export const helperChild = pgTable(
       .references(() => child.id),
     joinedAt: instant('joined_at').notNull(),
     leftAt: instant('left_at'),
+    /** Who the helper is to the child: a `Relation` of db/helpers, null while unsaid. Shown to nobody but the family. */
+    relation: text('relation'),
+    /** The latest month (`YYYY-MM`) whose picture of the child's own progress the helper was given. */
+    pictureMonth: text('picture_month'),
   },
   (t) => [
     primaryKey({ columns: [t.helperId, t.childId] }),
@@ -165,7 +185,7 @@ export const helperChild = pgTable(
   ],
 );
 
-/** A join code for one child, as printed on a slip. Only the hash is kept. */
+/** A join code for one child, as printed on a slip or passed on by a helper. Only the hash is kept. */
 export const slip = pgTable(
   'slip',
   {
@@ -177,6 +197,9 @@ export const slip = pgTable(
     expiresAt: instant('expires_at').notNull(),
     revokedAt: instant('revoked_at'),
     createdAt: instant('created_at').notNull(),
+    /** The helper who passes it on to another adult; null for a slip of the class's teacher. */
+    sharedBy: uuid('shared_by').references(() => helper.id),
+    usedAt: instant('used_at'),
   },
   (t) => [
     // A child that moves to another class takes its slips along.
@@ -251,3 +274,31 @@ export const adjustment = pgTable('adjustment', {
   untimed: boolean('untimed').notNull().default(false),
   since: instant('since').notNull(),
 });
+
+/**
+ * How often the drill comes to a child's family: a `FamilyPace` of drills/pace. Appended: the row with the highest `step` counts,
+ * and of a past day the one with the highest of its day and before.
+ */
+export const pace = pgTable(
+  'pace',
+  {
+    id: uuid('id').primaryKey(),
+    childId: uuid('child_id')
+      .notNull()
+      .references(() => child.id),
+    step: integer('step').notNull(),
+    day: date('day', { mode: 'string' }).notNull(),
+    at: instant('at').notNull(),
+    /** When the family or a teacher last said something: that counts from the next evening. */
+    saidAt: instant('said_at'),
+    rate: text('rate').notNull(),
+    rateFrom: date('rate_from', { mode: 'string' }),
+    announcedOn: date('announced_on', { mode: 'string' }),
+    announcedFrom: date('announced_from', { mode: 'string' }),
+    kept: boolean('kept').notNull(),
+    heard: date('heard', { mode: 'string' }),
+    pausedUntil: date('paused_until', { mode: 'string' }),
+    days: jsonb('days').$type<number[]>(),
+  },
+  (t) => [unique('pace_once').on(t.childId, t.step)],
+);

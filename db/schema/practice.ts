@@ -124,6 +124,8 @@ export const evening = pgTable(
     createdAt: instant('created_at').notNull(),
     startedAt: instant('started_at'),
     declinedAt: instant('declined_at'),
+    /** Since when the family has stopped for the day; null again once it goes on after all. */
+    stoppedAt: instant('stopped_at'),
     remindAt: instant('remind_at'),
     /** Since when its scores are all that is kept: the marks were deleted after their school year. */
     summarisedAt: instant('summarised_at'),

@@ -1,17 +1,19 @@
 import { eq, sql } from 'drizzle-orm';
+import type { Language } from '../../drills/index.ts';
 import { hashCode } from '../codes.ts';
 import type { Store } from '../connection/db.ts';
 import { newId } from '../connection/ids.ts';
 import { inTransaction } from '../connection/transaction.ts';
 import { AppError } from '../errors.ts';
 import { limitGuesses } from '../guesses/limit-guesses.ts';
+import { startAfresh } from '../pace/start-afresh.ts';
 import { consent, helper, helperChild, slip } from '../schema/index.ts';
 import { checkSlip, type OpenSlip } from './read-slip.ts';
 
 /** The agreement as it was given. */
 export interface Agreement {
   readonly textVersion: string;
-  readonly language: string;
+  readonly language: Language;
   /** The notice's message in the helper's chat. */
   readonly messageId: number;
 }
@@ -25,7 +27,7 @@ interface SlipTaken {
 
 /**
  * Joins the account to the slip's child, once it has agreed. Uses up one use, records the agreement, and makes the helper
- * known if it is new. Refuses like `readSlip`; nothing is stored then.
+ * known if it is new. Who joins again after leaving starts clean: who they are to the child is asked anew. Refuses like `readSlip`; nothing is stored then.
  */
 export async function acceptSlip(store: Store, input: SlipTaken): Promise<OpenSlip> {
   return limitGuesses(store, input, () => join(store, input));
@@ -42,15 +44,16 @@ async function join(store: Store, input: SlipTaken): Promise<OpenSlip> {
     const open = await checkSlip(inner, input);
     await inner.db
       .update(slip)
-      .set({ usesLeft: sql`${slip.usesLeft} - 1` })
+      .set({ usesLeft: sql`${slip.usesLeft} - 1`, usedAt: input.now })
       .where(eq(slip.id, open.slipId));
-    const helperId = await rememberHelper(inner, input.chatId, input.now);
+    const helperId = await rememberHelper(inner, input);
+    await startAfresh(inner, { childId: open.childId, now: input.now });
     await inner.db
       .insert(helperChild)
       .values({ helperId, childId: open.childId, joinedAt: input.now })
       .onConflictDoUpdate({
         target: [helperChild.helperId, helperChild.childId],
-        set: { joinedAt: input.now, leftAt: null },
+        set: { joinedAt: input.now, leftAt: null, relation: null },
       });
     const { messageId, ...text } = input.agreement;
     await inner.db.insert(consent).values({
@@ -65,11 +68,15 @@ async function join(store: Store, input: SlipTaken): Promise<OpenSlip> {
   });
 }
 
-async function rememberHelper(store: Store, chatId: number, now: Date): Promise<string> {
+/** Whoever agrees in a language has read the notice in it, so the bot goes on in it. */
+async function rememberHelper(
+  store: Store,
+  { chatId, agreement: { language }, now }: SlipTaken,
+): Promise<string> {
   const [row] = await store.db
     .insert(helper)
-    .values({ id: newId(now), chatId, createdAt: now })
-    .onConflictDoUpdate({ target: helper.chatId, set: { unreachableAt: null } })
+    .values({ id: newId(now), chatId, language, createdAt: now })
+    .onConflictDoUpdate({ target: helper.chatId, set: { language } })
     .returning({ id: helper.id });
   if (!row) throw new AppError('not_found', 'helper');
   return row.id;

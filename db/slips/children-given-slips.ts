@@ -1,4 +1,4 @@
-import { asc, eq } from 'drizzle-orm';
+import { and, asc, eq, isNull } from 'drizzle-orm';
 import { getClass, type TeacherScope } from '../classes/get-class.ts';
 import type { Store } from '../connection/db.ts';
 import { slip } from '../schema/index.ts';
@@ -16,7 +16,7 @@ export async function childrenGivenSlips(
   const given = await store.db
     .select({ childId: slip.childId, createdAt: slip.createdAt })
     .from(slip)
-    .where(eq(slip.classId, scope.classId))
+    .where(and(eq(slip.classId, scope.classId), isNull(slip.sharedBy)))
     .orderBy(asc(slip.createdAt));
   const first = given[after];
   if (!first) return new Set();

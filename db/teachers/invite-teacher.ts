@@ -1,4 +1,5 @@
 import { eq } from 'drizzle-orm';
+import type { Language } from '../../drills/index.ts';
 import { hashCode, newCode } from '../codes.ts';
 import type { Store } from '../connection/db.ts';
 import { newId } from '../connection/ids.ts';
@@ -16,6 +17,13 @@ export const INVITE_DAYS = 7;
 /** Whoever took an invitation, and what they are to its class; null for one that names no class. */
 export interface InvitedTeacher extends Teacher {
   readonly joined: { readonly classId: string; readonly role: TeacherRole } | null;
+}
+
+/** An account that becomes a teacher, and the language the bot goes on in with it: English, unless said otherwise. */
+interface NewTeacher {
+  readonly chatId: number;
+  readonly language?: Language;
+  readonly now: Date;
 }
 
 /** Issues the operator's one-time invitation and returns its code, which is stored hashed only. */
@@ -37,14 +45,14 @@ export async function issueTeacherInvite(store: Store, now: Date): Promise<strin
  */
 export async function acceptTeacherInvite(
   store: Store,
-  input: { code: string; chatId: number; now: Date },
+  input: NewTeacher & { code: string },
 ): Promise<InvitedTeacher> {
   return limitGuesses(store, input, () => takeInvite(store, input));
 }
 
 async function takeInvite(
   store: Store,
-  input: { code: string; chatId: number; now: Date },
+  input: NewTeacher & { code: string },
 ): Promise<InvitedTeacher> {
   return inTransaction(store, async (inner) => {
     const invite = await lockInvite(inner, input.code);
@@ -67,10 +75,7 @@ async function takeInvite(
 }
 
 /** Makes the account a teacher without an invitation: for an operator who lets anybody be one. Twice is once. */
-export async function becomeTeacher(
-  store: Store,
-  input: { chatId: number; now: Date },
-): Promise<Teacher> {
+export async function becomeTeacher(store: Store, input: NewTeacher): Promise<Teacher> {
   return inTransaction(
     store,
     async (inner) => (await findTeacherByChat(inner, input.chatId)) ?? newTeacher(inner, input),
@@ -89,9 +94,9 @@ async function lockInvite(inner: Store, code: string) {
 
 async function newTeacher(
   inner: Store,
-  { chatId, now }: { chatId: number; now: Date },
+  { chatId, language = 'en', now }: NewTeacher,
 ): Promise<Teacher> {
   const created = { id: newId(now), chatId };
-  await inner.db.insert(teacher).values({ ...created, createdAt: now });
+  await inner.db.insert(teacher).values({ ...created, language, createdAt: now });
   return created;
 }

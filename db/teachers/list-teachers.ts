@@ -1,7 +1,8 @@
-import { and, asc, desc, eq, isNull } from 'drizzle-orm';
+import { and, asc, desc, eq, isNull, sql } from 'drizzle-orm';
 import { getClass, type TeacherScope } from '../classes/get-class.ts';
 import type { Store } from '../connection/db.ts';
 import { AppError } from '../errors.ts';
+import { isReached } from '../helpers/reachability.ts';
 import { classTeacher, schoolClass, type TEACHER_ROLES, teacher } from '../schema/index.ts';
 
 /** What a teacher is to a class: its one `lead`, or one of its `co`-teachers. */
@@ -26,17 +27,14 @@ export async function listTeachers(store: Store, scope: TeacherScope): Promise<C
       teacherId: classTeacher.teacherId,
       role: classTeacher.role,
       since: classTeacher.createdAt,
-      unreachableAt: teacher.unreachableAt,
+      isReachable: sql<boolean>`${isReached(store, teacher.chatId, schoolClass.botId)}`,
     })
     .from(classTeacher)
     .innerJoin(teacher, eq(teacher.id, classTeacher.teacherId))
+    .innerJoin(schoolClass, eq(schoolClass.id, classTeacher.classId))
     .where(eq(classTeacher.classId, scope.classId))
     .orderBy(desc(classTeacher.role), asc(classTeacher.createdAt), asc(classTeacher.teacherId));
-  return rows.map(({ unreachableAt, ...row }) => ({
-    ...row,
-    isYou: row.teacherId === scope.teacherId,
-    isReachable: unreachableAt === null,
-  }));
+  return rows.map((row) => ({ ...row, isYou: row.teacherId === scope.teacherId }));
 }
 
 /**

@@ -14,14 +14,20 @@ import { backends } from '../support/stores.ts';
 import { day, evening, MONDAY, TUESDAY } from '../support/term.ts';
 import { aMarkableEvening } from './marked-evening.ts';
 import { HELPER_VERBS } from './scoped-verbs.ts';
+import { stoppingSuite } from './stopping.suite.ts';
+import { turnsSuite } from './turns.suite.ts';
 
 const NOW = evening(MONDAY, 10);
+/** Verbs that only look, which is allowed on any day. */
+const READS = ['getEvening', 'listTurns'];
 const ALL_RIGHT = { kind: 'all_right' } as const;
 
 describe.each(backends)('an evening on $name', (backend) => {
   const opened = sharedStore(backend);
   describe('and its pages', () => pages(opened));
   describe('and its state', () => states(opened));
+  describe('stopped for the day', () => stoppingSuite(opened));
+  describe('and the turns of brothers and sisters', () => turnsSuite(opened));
   describe('and the end of its day', () => endOfDay(opened));
 });
 
@@ -142,7 +148,7 @@ function endOfDay(opened: () => Store) {
     },
   );
 
-  it.each(Object.keys(HELPER_VERBS).filter((name) => name !== 'getEvening'))(
+  it.each(Object.keys(HELPER_VERBS).filter((name) => !READS.includes(name)))(
     '%s is expired on another day, and stores nothing',
     async (name) => {
       // The verbs of the table act on Monday evening, which is over before Tuesday's evening begins.

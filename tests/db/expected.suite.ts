@@ -9,7 +9,7 @@ import {
   setEveningTime,
   updateClass,
 } from '../../db/index.ts';
-import { AGREEMENT, aChat, aClass, aFamily } from '../support/people.ts';
+import { AGREEMENT, aChat, aClass, aFamily, onBot } from '../support/people.ts';
 import { evening, MONDAY, MORNING, time } from '../support/term.ts';
 
 /** Since when a child's evening is to be expected. */
@@ -55,9 +55,9 @@ export function expectedSuite(opened: () => Store) {
     const chatId = aChat();
     await acceptSlip(opened(), { code: family.code, chatId, agreement: AGREEMENT, now: LATER });
     expect(await since()).toEqual([MORNING]);
-    await markUnreachable(opened(), family.helper.chatId, MORNING);
+    await markUnreachable(opened(), onBot(family.helper.chatId), MORNING);
     expect(await since()).toEqual([LATER]);
-    await markReachable(opened(), family.helper.chatId);
+    await markReachable(opened(), onBot(family.helper.chatId));
     expect(await since()).toEqual([MORNING]);
     await leaveAll(opened(), { helperId: family.helper.id, now: MORNING });
     expect(await since()).toEqual([LATER]);

@@ -18,6 +18,7 @@ import { dumpAll, readTable } from '../support/raw-rows.ts';
 import { sharedStore } from '../support/shared-store.ts';
 import { backends } from '../support/stores.ts';
 import { evening, MONDAY, MORNING } from '../support/term.ts';
+import { languagesSuite } from './languages.suite.ts';
 import { slipSuite } from './slips.suite.ts';
 import { waySuite } from './way.suite.ts';
 
@@ -28,6 +29,7 @@ describe.each(backends)('joining on $name', (backend) => {
   describe('as a teacher', () => invitations(opened));
   describe('with a slip', () => slipSuite(opened));
   describe('and the way an evening is shown, which', () => waySuite(opened));
+  describe('and the language that is spoken:', () => languagesSuite(opened));
 });
 
 async function consentsOf(store: Store, helperId: string) {

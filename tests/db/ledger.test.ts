@@ -9,18 +9,21 @@ import {
   oweAgain,
   oweDigest,
   postponeDelivery,
+  REHEARSAL_BOT,
   readDelivery,
   type Store,
   settleDelivery,
   wakeWaiting,
 } from '../../db/index.ts';
 import { ledgerOf, settleEvening } from '../support/deliveries.ts';
-import { aClass, aFamily } from '../support/people.ts';
+import { aClass, aFamily, onBot } from '../support/people.ts';
 import { anEvening } from '../support/practice.ts';
 import { dumpAll, readTable, runSql } from '../support/raw-rows.ts';
 import { sharedStore } from '../support/shared-store.ts';
 import { backends } from '../support/stores.ts';
 import { evening, FRIDAY, MONDAY } from '../support/term.ts';
+import { botsSuite } from './bots.suite.ts';
+import { deadLettersSuite } from './dead-letters.suite.ts';
 
 const NOW = evening(MONDAY);
 const LATER = evening(MONDAY, 10);
@@ -33,6 +36,8 @@ describe.each(backends)('the ledger on $name', (backend) => {
   describe('after a crash', () => recovery(opened));
   describe('and the unique key', () => uniqueness(opened));
   describe('and what lies in the chats', () => arrived(opened));
+  describe('and dead letters', () => deadLettersSuite(opened));
+  describe('and several bots', () => botsSuite(opened));
 });
 
 async function setting(store: Store, helpers = 1) {
@@ -142,7 +147,7 @@ function recovery(opened: () => Store) {
   it('exactly what is planned, due and enqueued long ago is enqueued again', async () => {
     // Whatever other tests left waiting is out of the way.
     await runSql(opened(), `update ledger set status = 'failed' where status = 'planned'`);
-    await opened().queue.drain(async () => {}, 4);
+    await opened().queue.drain(REHEARSAL_BOT, async () => {}, 4);
     const waiting = await setting(opened());
     const notDue = await setting(opened());
     await claimDelivery(opened(), notDue.id, NOW);
@@ -150,12 +155,12 @@ function recovery(opened: () => Store) {
     await postponeDelivery(opened(), notDue.id, { notBefore, problem: 'busy', from: 'attempting' });
     const taken = await setting(opened());
     await claimDelivery(opened(), taken.id, NOW);
-    await opened().queue.drain(async () => {}, 4);
+    await opened().queue.drain(REHEARSAL_BOT, async () => {}, 4);
     expect(await wakeWaiting(opened(), { now: LATER, enqueuedBefore: NOW })).toBe(0);
     expect(await wakeWaiting(opened(), { now: LATER, enqueuedBefore: LATER })).toBe(1);
     expect(await wakeWaiting(opened(), { now: LATER, enqueuedBefore: LATER })).toBe(0);
     const woken: string[] = [];
-    await opened().queue.drain(async (id) => void woken.push(id), 4);
+    await opened().queue.drain(REHEARSAL_BOT, async (id) => void woken.push(id), 4);
     expect(woken).toEqual([waiting.id]);
   });
 }
@@ -205,7 +210,10 @@ function arrived(opened: () => Store) {
     const again = { eveningId: view.id, childId, classId, day: MONDAY, expiresAt: LATER, now: NOW };
     await oweAgain(opened(), { ...again, kind: 'nudge' });
     await settleEvening(opened(), view.id, 'unknown', NOW);
-    const seen = { eveningId: view.id, chatId: family.helper.chatId, messageId: 9, now: LATER };
+    const seen = {
+      ...{ eveningId: view.id, ...onBot(family.helper.chatId) },
+      ...{ messageId: 9, now: LATER },
+    };
     await noteSeen(opened(), seen);
     await noteSeen(opened(), seen);
     const sent = (await rows()).filter((row) => row.status === 'sent');
@@ -224,7 +232,7 @@ function arrived(opened: () => Store) {
     await settleEvening(opened(), stranger.view.id, 'unknown', NOW);
     const before = await dumpAll(opened());
     const see = (eveningId: string, chatId: number) =>
-      noteSeen(opened(), { eveningId, chatId, messageId: 30, now: LATER });
+      noteSeen(opened(), { eveningId, ...onBot(chatId), messageId: 30, now: LATER });
     await see(view.id, family.helper.chatId);
     await see(stranger.view.id, family.helper.chatId);
     await see(view.id, stranger.family.helper.chatId);

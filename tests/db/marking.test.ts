@@ -7,6 +7,7 @@ import { sharedStore } from '../support/shared-store.ts';
 import { backends } from '../support/stores.ts';
 import { evening, MONDAY, TUESDAY } from '../support/term.ts';
 import { aMarkableEvening } from './marked-evening.ts';
+import { oneByOneSuite } from './one-by-one.suite.ts';
 
 const NOW = evening(MONDAY, 10);
 const ALL_RIGHT = { kind: 'all_right' } as const;
@@ -18,6 +19,7 @@ describe.each(backends)('marking on $name', (backend) => {
   describe('twice', () => twice(opened));
   describe('from an older screen', () => older(opened));
   describe('of a run', () => runs(opened));
+  describe('one by one', () => oneByOneSuite(opened));
 });
 
 function cards(opened: () => Store) {

@@ -11,7 +11,7 @@ import {
 } from '../../db/index.ts';
 import { addDays } from '../../drills/index.ts';
 import { ledgerOf } from '../support/deliveries.ts';
-import { aChild, aClass, aFamily } from '../support/people.ts';
+import { aChild, aClass, aFamily, onBot } from '../support/people.ts';
 import { anEvening, eveningInput, markPart } from '../support/practice.ts';
 import { readTable, runSql } from '../support/raw-rows.ts';
 import { recompose } from '../support/recompose.ts';
@@ -68,7 +68,7 @@ function once(opened: () => Store) {
   it('is owed to no helper who has left or is out of reach', async () => {
     const { family, input } = await setting();
     await leaveAll(opened(), { helperId: family.helper.id, now: MORNING });
-    await markUnreachable(opened(), family.helpers[1]?.chatId ?? 0, MORNING);
+    await markUnreachable(opened(), onBot(family.helpers[1]?.chatId ?? 0), MORNING);
     expect(await planEvening(opened(), input)).toBe(0);
     expect(await eveningsOf(opened(), family.child.id)).toHaveLength(1);
   });
@@ -171,9 +171,9 @@ function due(opened: () => Store) {
 
   it('leave out a family out of reach until it is back', async () => {
     const { family, ask } = await setting();
-    await markUnreachable(opened(), family.helper.chatId, MORNING);
+    await markUnreachable(opened(), onBot(family.helper.chatId), MORNING);
     expect(await ask('18:00')).toEqual([]);
-    await markReachable(opened(), family.helper.chatId);
+    await markReachable(opened(), onBot(family.helper.chatId));
     expect(await ask('18:00')).toHaveLength(1);
   });
 }

@@ -39,10 +39,11 @@ export async function weekFromRows(
   const everJoined = await readTable(store, 'helper_child');
   const joined = everJoined.filter((row) => row.left_at === null);
   const children = (await readTable(store, 'child')).filter((row) => row.class_id === classId);
+  const gone = new Set((await readTable(store, 'unreachable')).map((row) => row.chat_id));
   const weeks = children.map((child) => {
     const own = joined.filter((row) => row.child_id === child.id);
     const within = own.filter((row) =>
-      helpers.some((helper) => helper.id === row.helper_id && helper.unreachable_at === null),
+      helpers.some((helper) => helper.id === row.helper_id && !gone.has(helper.chat_id)),
     );
     const evenings = tables.evenings
       .filter((row) => row.child_id === child.id)
@@ -69,7 +70,7 @@ export async function weekFromRows(
 
 function statusOf(row: RawRow, { marks, runs, ledger }: Tables): string {
   if ([...marks, ...runs].some((mark) => mark.evening_id === row.id)) return 'practised';
-  if (row.declined_at !== null) return 'not_today';
+  if (row.declined_at !== null || row.stopped_at !== null) return 'not_today';
   const sent = ledger.some((entry) => entry.evening_id === row.id && entry.status === 'sent');
   return sent ? 'silent' : 'unsent';
 }

@@ -48,21 +48,74 @@ it('a server that cannot be reached is an error, not a wait', async () => {
   await expect(nowhere).rejects.toThrow();
 });
 
-it('one process at a time is alone on a server, and the next one once it is gone', async () => {
+async function twoPeers(): Promise<[OpenStore, OpenStore]> {
   const url = await createDatabase();
   const [first, second] = await Promise.all([1, 2].map(() => openServer(url, () => {})));
   if (!first || !second) throw new Error('both stores should be open');
-  expect(await first.isAlone(7)).toBe(true);
-  expect(await first.isAlone(7)).toBe(true);
-  expect(await second.isAlone(7)).toBe(false);
-  expect(await second.isAlone(8)).toBe(true);
+  return [first, second];
+}
+
+/** Joins and says whether nobody else did the work. */
+async function joinsAlone({ peers }: OpenStore, work: string): Promise<boolean> {
+  let isAlone = false;
+  await peers.join(work, async () => {
+    isAlone = true;
+  });
+  return isAlone;
+}
+
+it('a process that joins is alone only while no other one does the same work', async () => {
+  const [first, second] = await twoPeers();
+  expect(await joinsAlone(first, 'a')).toBe(true);
+  expect(await joinsAlone(second, 'a')).toBe(false);
+  expect(await joinsAlone(second, 'b')).toBe(true);
   await first.close();
-  expect(await second.isAlone(7)).toBe(true);
+  const third = await openServer(await createDatabase(), () => {});
+  expect(await joinsAlone(third, 'a')).toBe(true);
+  await third.close();
   await second.close();
 });
 
-it('an embedded database has one process only', async () => {
+it('the first process may be gone: who joins beside the second is not alone', async () => {
+  const url = await createDatabase();
+  const open = () => openServer(url, () => {});
+  const [first, second, third] = [await open(), await open(), await open()];
+  expect(await joinsAlone(first, 'a')).toBe(true);
+  expect(await joinsAlone(second, 'a')).toBe(false);
+  await first.close();
+  expect(await joinsAlone(third, 'a')).toBe(false);
+  await second.close();
+  await third.close();
+});
+
+it('who joins while another one is putting things right waits for it', async () => {
+  const [first, second] = await twoPeers();
+  const done: string[] = [];
+  let joining: Promise<void> | undefined;
+  await first.peers.join('a', async () => {
+    joining = second.peers.join('a', async () => {}).then(() => void done.push('second'));
+    await runSql(first, 'select pg_sleep(0.05)');
+    done.push('first');
+  });
+  await joining;
+  expect(done).toEqual(['first', 'second']);
+  await first.close();
+  await second.close();
+});
+
+it('one process leads and stays it; another one leads once it is gone', async () => {
+  const [first, second] = await twoPeers();
+  expect(await first.peers.leads('plan')).toBe(true);
+  expect(await second.peers.leads('plan')).toBe(false);
+  expect(await first.peers.leads('plan')).toBe(true);
+  await first.close();
+  expect(await second.peers.leads('plan')).toBe(true);
+  await second.close();
+});
+
+it('an embedded database has one process only, which is alone and leads', async () => {
   const store = await openEmbedded(undefined, () => {});
-  expect(await store.isAlone(7)).toBe(true);
+  expect(await joinsAlone(store, 'a')).toBe(true);
+  expect(await store.peers.leads('plan')).toBe(true);
   await store.close();
 });

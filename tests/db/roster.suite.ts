@@ -11,7 +11,7 @@ import {
   setEveningTime,
 } from '../../db/index.ts';
 import { codeOf, refusalOf } from '../support/code-of.ts';
-import { aChild, aClass, aFamily, aHelper, aSlip, aTeacher } from '../support/people.ts';
+import { aChild, aClass, aFamily, aHelper, aSlip, aTeacher, onBot } from '../support/people.ts';
 import { runSql } from '../support/raw-rows.ts';
 import { MORNING, time } from '../support/term.ts';
 
@@ -76,7 +76,7 @@ function children(opened: () => Store) {
   it('a child’s helpers are counted, and those within reach, but never named', async () => {
     const classroom = await aClass(opened());
     const { helper } = await aFamily(opened(), classroom, { helpers: 2 });
-    await markUnreachable(opened(), helper.chatId, MORNING);
+    await markUnreachable(opened(), onBot(helper.chatId), MORNING);
     const [listed] = await listChildren(opened(), classroom.scope);
     expect(listed).toMatchObject({ helpers: 2, reachable: 1, eveningTime: null });
     expect(Object.keys(listed ?? {}).sort()).toEqual([

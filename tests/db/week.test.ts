@@ -14,7 +14,7 @@ import {
 } from '../../db/index.ts';
 import { addDays, createRandom, type Random, type SchoolDay } from '../../drills/index.ts';
 import { settleEvening } from '../support/deliveries.ts';
-import { aChild, aClass, aFamily, type Classroom, type Family } from '../support/people.ts';
+import { aChild, aClass, aFamily, type Classroom, type Family, onBot } from '../support/people.ts';
 import { anEvening, markPart } from '../support/practice.ts';
 import { sharedStore } from '../support/shared-store.ts';
 import { backends } from '../support/stores.ts';
@@ -93,7 +93,7 @@ function reading(opened: () => Store) {
     for (const on of [...WEEK_BEFORE.slice(2), ...WEEK]) {
       for (const family of families) await live(opened(), classroom, family, on, random);
     }
-    await markUnreachable(opened(), families[3]?.helper.chatId ?? 0, MORNING);
+    await markUnreachable(opened(), onBot(families[3]?.helper.chatId ?? 0), MORNING);
     const gone = await aFamily(opened(), classroom, { nickname: 'Robin' });
     await leaveAll(opened(), { helperId: gone.helper.id, now: MORNING });
     const { classId } = classroom.scope;

@@ -2,7 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { pack } from '../../bot/callback/codec.ts';
 import { Phone } from '../../bot/roots/phone.ts';
 import { BUTTONS } from '../../bot/texts/buttons.ts';
-import { EARLIER_WEEK, IN_USE_ALREADY, MOVED_ON } from '../../bot/texts/proposals.ts';
+import { earlierWeek, inUseAlready, movedOn } from '../../bot/texts/proposals.ts';
 import {
   archiveChild,
   closePart,
@@ -151,7 +151,7 @@ describe('accepting a proposal', () => {
     await stage.world.client.rawCallback(teacher.id, digestId, data);
     await stage.world.settle();
     expect(await doublesInUse()).toBe('doubles.to10');
-    expect((await stage.world.client.answers(teacher.id)).at(-1)?.text).toBe(IN_USE_ALREADY);
+    expect((await stage.world.client.answers(teacher.id)).at(-1)?.text).toBe(inUseAlready());
     expect((await shown()).labels).toContain(BUTTONS.undo);
     expect(await getActivePlan(stage.world.store, classroom.schoolClass.id)).not.toEqual(plan);
   });
@@ -164,7 +164,7 @@ describe('accepting a proposal', () => {
     await undoAct(store, { ...classroom.scope, actId: undo?.id ?? '', now: now() });
     await client.rawCallback(teacher.id, digestId, pack({ kind: 'acceptSteps', ...act }));
     await settle();
-    expect((await client.answers(teacher.id)).at(-1)?.text).toBe(MOVED_ON);
+    expect((await client.answers(teacher.id)).at(-1)?.text).toBe(movedOn());
     expect(await doublesInUse()).toBe('doubles.to5');
     // What it could do is offered afresh.
     await teacher.tap('Accept: doubles', digestId);
@@ -340,7 +340,7 @@ describe('a digest after the world has moved on', () => {
     await stage.world.client.rawCallback(teacher.id, digestId, data);
     await stage.world.settle();
     const { text, labels } = await shown();
-    expect(text).toContain(EARLIER_WEEK);
+    expect(text).toContain(earlierWeek());
     expect(labels).toEqual([BUTTONS.plan, BUTTONS.back]);
   });
 });

@@ -1,4 +1,5 @@
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { LANES } from '../../bot/roots/connect-bot.ts';
 import { BUTTONS } from '../../bot/texts/buttons.ts';
 import {
   closePart,
@@ -25,8 +26,6 @@ const EVENING = '2026-09-14T16:30:00Z';
 const SECOND_START = '2026-09-14T16:31:00Z';
 const THIRD_START = '2026-09-14T16:33:00Z';
 const TODAY = day('2026-09-14');
-/** Messages in flight at a time. */
-const LANES = 3;
 /** Enough for three batches of the engine, cut short in the first and in the second. */
 const FAMILIES = 60;
 /** Messages answered before the first and before the second power cut. */
@@ -112,7 +111,7 @@ describe('an evening for sixty families during which the power fails twice', () 
   beforeAll(() => open(FAMILIES));
   afterAll(() => world.close());
 
-  it('has three messages in flight when the power fails for the first time', async () => {
+  it('has six messages in flight when the power fails for the first time', async () => {
     const held = door.hold('sendMessage', FIRST, LANES);
     const running = startBot(EVENING);
     const inFlight = await running.until(held);

@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Phone } from '../../bot/roots/phone.ts';
 import { BUTTONS } from '../../bot/texts/buttons.ts';
-import { LINKS_MADE } from '../../bot/texts/roster.ts';
+import { linksMade } from '../../bot/texts/roster.ts';
 import type { ChatMessage } from '../../rehearsal/client.ts';
 import { leaksOf } from '../support/leaks.ts';
 import { labelsOf, linksOn, newPhone, openAndRead } from '../support/phones.ts';
@@ -96,7 +96,7 @@ describe('links for those not joined', () => {
     expect(await opens((await linksOn(teacher)).get('Otto'), 2010)).toBe(true);
     await world.client.rawCallback(teacher.id, id, asked?.data ?? '');
     await world.settle();
-    expect((await world.client.answers(teacher.id)).at(-1)?.text).toBe(LINKS_MADE);
+    expect((await world.client.answers(teacher.id)).at(-1)?.text).toBe(linksMade());
     expect(await lists()).toHaveLength(2);
     await teacher.tap(BUTTONS.missingLinks, id);
     await teacher.tap(BUTTONS.makeLinks, id);

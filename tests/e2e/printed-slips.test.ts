@@ -1,8 +1,8 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Phone } from '../../bot/roots/phone.ts';
 import { BUTTONS } from '../../bot/texts/buttons.ts';
-import { NO_SLIPS } from '../../bot/texts/print.ts';
-import { LINKS_MADE } from '../../bot/texts/roster.ts';
+import { noSlips } from '../../bot/texts/print.ts';
+import { linksMade } from '../../bot/texts/roster.ts';
 import { wordsOf } from '../bot/paper/open-pdf.ts';
 import { scanSlip } from '../bot/paper/scan.ts';
 import { leaksOf } from '../support/leaks.ts';
@@ -123,7 +123,7 @@ describe('a set of join slips', () => {
     await teacher.tap(BUTTONS.printSlips, id);
     await world.client.rawCallback(teacher.id, id, old?.data ?? '');
     await world.settle();
-    expect((await world.client.answers(teacher.id)).at(-1)?.text).toBe(LINKS_MADE);
+    expect((await world.client.answers(teacher.id)).at(-1)?.text).toBe(linksMade());
     expect(await papersOn(teacher)).toHaveLength(1);
   });
 
@@ -159,7 +159,7 @@ describe('a set of join slips', () => {
     await joinAs(world, 2003, school.links.get('Juniper'));
     await toPrint(teacher);
     expect((await teacher.last()).text).toContain('every child has a helper');
-    expect(await tapAndHear(teacher, BUTTONS.printSlips)).toBe(NO_SLIPS);
+    expect(await tapAndHear(teacher, BUTTONS.printSlips)).toBe(noSlips());
     expect(await papersOn(teacher)).toHaveLength(0);
   });
 });

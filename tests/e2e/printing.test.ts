@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Phone } from '../../bot/roots/phone.ts';
 import { BUTTONS } from '../../bot/texts/buttons.ts';
-import { NO_DAYS, NO_PLAN, NO_SLIPS } from '../../bot/texts/print.ts';
+import { noDays, noPlan, noSlips } from '../../bot/texts/print.ts';
 import { wordsOf } from '../bot/paper/open-pdf.ts';
 import { leaksOf } from '../support/leaks.ts';
 import { labelsOf, newPhone, tapAndHear } from '../support/phones.ts';
@@ -116,7 +116,7 @@ describe('a long break', () => {
     await teacher.tap(BUTTONS.addBreak);
     await teacher.say('2026-09-14 to 2026-10-02 Long break');
     await toPrint(teacher);
-    expect(await tapAndHear(teacher, BUTTONS.printSheets)).toBe(NO_DAYS);
+    expect(await tapAndHear(teacher, BUTTONS.printSheets)).toBe(noDays());
   });
 });
 
@@ -127,9 +127,9 @@ describe('a new class', () => {
     await teacher.tap('Robin class');
     await teacher.tap(BUTTONS.print);
     const before = (await papersOn(teacher)).length;
-    expect(await tapAndHear(teacher, BUTTONS.printSlips)).toBe(NO_SLIPS);
-    expect(await tapAndHear(teacher, BUTTONS.printCards)).toBe(NO_PLAN);
-    expect(await tapAndHear(teacher, BUTTONS.printSheets)).toBe(NO_PLAN);
+    expect(await tapAndHear(teacher, BUTTONS.printSlips)).toBe(noSlips());
+    expect(await tapAndHear(teacher, BUTTONS.printCards)).toBe(noPlan());
+    expect(await tapAndHear(teacher, BUTTONS.printSheets)).toBe(noPlan());
     expect(await papersOn(teacher)).toHaveLength(before);
     await teacher.tap(BUTTONS.printSquares);
     expect(await papersOn(teacher)).toHaveLength(before + 1);

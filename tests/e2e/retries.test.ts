@@ -1,6 +1,6 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { BUTTONS } from '../../bot/texts/buttons.ts';
-import { OUR_FAULT, TRYING_AGAIN } from '../../bot/texts/errors.ts';
+import { ourFault, tryingAgain } from '../../bot/texts/errors.ts';
 import { Phone } from '../support/demo-school.ts';
 import { leaksOf } from '../support/leaks.ts';
 import { outlast, WAITS, wait } from '../support/outlast.ts';
@@ -69,15 +69,15 @@ describe('a tap whose change fails', () => {
     await strike(stage.world.store, 'marking', 99);
     await struck.tap('2. ');
     const { queryId } = (await stage.world.client.answers(struck.id)).at(-1) ?? {};
-    expect((await stage.world.client.answers(struck.id)).at(-1)?.text).toBe(TRYING_AGAIN);
-    expect(await told(OUR_FAULT)).toBe(0);
+    expect((await stage.world.client.answers(struck.id)).at(-1)?.text).toBe(tryingAgain());
+    expect(await told(ourFault())).toBe(0);
     await outlast(stage.world);
-    expect(await told(OUR_FAULT)).toBe(1);
+    expect(await told(ourFault())).toBe(1);
     expect((await stage.world.client.answers(struck.id)).at(-1)?.queryId).toBe(queryId);
     expect(failures()).toHaveLength(WAITS.length + 1);
     await outlast(stage.world);
     expect(failures()).toHaveLength(WAITS.length + 1);
-    expect(await told(OUR_FAULT)).toBe(1);
+    expect(await told(ourFault())).toBe(1);
   });
 });
 
@@ -104,9 +104,9 @@ describe('a message whose reply is refused', () => {
     await stage.family(0).say('/help');
     await outlast(stage.world);
     expect(stage.events().filter((event) => event === 'apology_failed')).toHaveLength(1);
-    expect(await told(OUR_FAULT)).toBe(0);
+    expect(await told(ourFault())).toBe(0);
     await wait(stage.world, 120);
-    expect(await told(OUR_FAULT)).toBe(1);
+    expect(await told(ourFault())).toBe(1);
     await outlast(stage.world);
     expect(await stage.received()).toEqual([1]);
   });

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Phone } from '../../bot/roots/phone.ts';
 import { BUTTONS } from '../../bot/texts/buttons.ts';
-import { LINK_MADE } from '../../bot/texts/teachers.ts';
+import { linkMade } from '../../bot/texts/teachers.ts';
 import { leaksOf } from '../support/leaks.ts';
 import { ask, newPhone, openAndRead, tapAndHear } from '../support/phones.ts';
 import { readTable } from '../support/raw-rows.ts';
@@ -45,7 +45,7 @@ describe('a co-teacher', () => {
     await world.client.tapLabel(lead.id, BUTTONS.inviteTeacher);
     await world.client.tapLabel(lead.id, BUTTONS.inviteTeacher);
     await world.settle();
-    expect((await world.client.answers(lead.id)).at(-1)?.text).toBe(LINK_MADE);
+    expect((await world.client.answers(lead.id)).at(-1)?.text).toBe(linkMade());
     expect(await readTable(world.store, 'teacher_invite')).toHaveLength(2);
     expect(await openAndRead(colleague, await linkOn(lead))).toContain(
       'You teach Kingfisher class now, as a co-teacher.',

@@ -27,26 +27,32 @@ async function others(): Promise<Record<string, unknown>> {
 }
 
 describe('“/show”', () => {
-  it('offers three ways, a clip ticked, and what each costs', async () => {
+  it('offers four ways, a clip ticked, and what each costs', async () => {
     const text = await ask(phone(2003), '/show');
     expect(text).toContain('about 250 kB an evening');
     expect(text).toContain('about 100 kB an evening');
+    expect(text).toContain('about 80 kB an evening');
     expect(text).toContain('under 60 kB an evening');
-    expect(labelsOf(await phone(2003).last())).toEqual(['✓ Clip', 'Pictures', 'Words only']);
+    expect(labelsOf(await phone(2003).last())).toEqual([
+      '✓ Clip',
+      'Pictures',
+      'One by one',
+      'Words only',
+    ]);
     expect(await others()).toEqual({});
   });
 
   it('keeps a choice, moves the tick, and leaves the child’s other helper alone', async () => {
     expect(await tapAndHear(phone(2003), 'Words only')).toBe('Words only, from the next screen.');
-    expect(await phone(2003).buttons()).toEqual(['Clip', 'Pictures', '✓ Words only']);
+    expect(await phone(2003).buttons()).toEqual(['Clip', 'Pictures', 'One by one', '✓ Words only']);
     expect(await others()).toEqual({ 2003: 'words' });
     await phone(2004).say('/show');
-    expect(await phone(2004).buttons()).toEqual(['✓ Clip', 'Pictures', 'Words only']);
+    expect(await phone(2004).buttons()).toEqual(['✓ Clip', 'Pictures', 'One by one', 'Words only']);
   });
 
   it('shows the choice when it is asked for again', async () => {
     await phone(2003).say('/show');
-    expect(await phone(2003).buttons()).toEqual(['Clip', 'Pictures', '✓ Words only']);
+    expect(await phone(2003).buttons()).toEqual(['Clip', 'Pictures', 'One by one', '✓ Words only']);
   });
 
   it('chooses once when a button is tapped twice, and both taps are answered alike', async () => {
@@ -57,7 +63,7 @@ describe('“/show”', () => {
     const heard = (await world.client.answers(2003)).slice(-2).map((answer) => answer.text);
     expect(heard).toEqual(['Pictures, from the next screen.', 'Pictures, from the next screen.']);
     expect(await phone(2003).chat()).toHaveLength(before);
-    expect(await phone(2003).buttons()).toEqual(['Clip', '✓ Pictures', 'Words only']);
+    expect(await phone(2003).buttons()).toEqual(['Clip', '✓ Pictures', 'One by one', 'Words only']);
     expect(await others()).toEqual({ 2003: 'pictures' });
   });
 

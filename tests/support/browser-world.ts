@@ -47,7 +47,7 @@ export async function openBrowserWorld(start: string, timeZone: string): Promise
   const open = () =>
     createApp({
       ...{ store, clock, log, clips, pace: realPace },
-      ...{ token: TOKEN, apiRoot: rehearsal.apiRoot },
+      ...{ tokens: [TOKEN], apiRoot: rehearsal.apiRoot },
     });
   const app = await open();
   let isRunning = false;

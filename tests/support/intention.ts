@@ -1,4 +1,5 @@
 import { BUTTONS } from '../../bot/texts/buttons.ts';
+import { STOP_BUTTONS } from '../../bot/texts/stop-today.ts';
 import type { Random } from '../../drills/index.ts';
 import type { ChatMessage } from '../../rehearsal/client.ts';
 import { labelsOf } from './phones.ts';
@@ -50,7 +51,9 @@ export function nextTap(screen: ChatMessage, intention: Intention): string | nul
 
 /** Which part is being marked is not on the screen by number; its size tells, since no two parts have the same. */
 function tapWhileMarking(screen: ChatMessage, { missed }: Intention): string {
-  const cards = labelsOf(screen).filter((label) => label !== BUTTONS.done);
+  const cards = labelsOf(screen).filter(
+    (label) => label !== BUTTONS.done && label !== STOP_BUTTONS.stop,
+  );
   const own = missed[sizeOrder(cards.length)] ?? [];
   const open = own.find((card) => cards.some((label) => label.startsWith(`${card}. `)));
   return open === undefined ? BUTTONS.done : `${open}. `;

@@ -2,12 +2,14 @@ import {
   acceptSlip,
   acceptTeacherInvite,
   addChildren,
+  type BotChat,
   type ClassSettings,
   createClass,
   findHelperByChat,
   type Helper,
   issueSlips,
   issueTeacherInvite,
+  REHEARSAL_BOT,
   type RosterChild,
   type SchoolClass,
   type Store,
@@ -23,6 +25,9 @@ export function aChat(): number {
   lastChat += 1;
   return lastChat;
 }
+
+/** An account's chat with the bot that all classes of these tests belong to. */
+export const onBot = (chatId: number): BotChat => ({ botId: REHEARSAL_BOT, chatId });
 
 /** Settings of Kingfisher class, which practises on weekdays at half past five. */
 export const SETTINGS: ClassSettings = {

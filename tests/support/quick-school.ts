@@ -95,7 +95,7 @@ export async function makeQuickSchool(
 
 async function join(world: World, phone: number, nickname: string, code: string): Promise<void> {
   await openChat(world, phone, `${nickname}’s helper`);
-  const agreement = { textVersion: '1', language: 'en', messageId: 1 };
+  const agreement = { textVersion: '1', language: 'en', messageId: 1 } as const;
   await acceptSlip(world.store, { code, chatId: phone, agreement, now: world.now() });
 }
 

@@ -39,9 +39,9 @@ function kept(name: string, make: () => Promise<OpenStore>): Backend {
     open: async () => {
       const store = (await emptied(idle.pop())) ?? (await make());
       let works = false;
-      const work: OpenStore['queue']['work'] = (handler, lanes) => {
+      const work: OpenStore['queue']['work'] = (botId, handler, lanes) => {
         works = true;
-        return store.queue.work(handler, lanes);
+        return store.queue.work(botId, handler, lanes);
       };
       return {
         ...store,

@@ -73,7 +73,7 @@ export async function openWorld(options: WorldOptions): Promise<World> {
       clock,
       pace,
       log: recordingLog(logged),
-      token: TOKEN,
+      tokens: [TOKEN],
       apiRoot: rehearsal.apiRoot,
       painter: options.painter ?? smallPainter(),
       ...(options.teachers ? { teachers: options.teachers } : {}),

@@ -37,7 +37,7 @@ describe('a button', () => {
     const at = { classId, part: packPlace({ week: TERM_WEEKS.max, part: 5, slot: 2 }) };
     const counting = { strand: 'counting', page: 9999 };
     const longest: Action[] = [
-      { kind: 'agree', code: 'A'.repeat(22) },
+      { kind: 'agree', code: 'A'.repeat(22), language: 'en' },
       { kind: 'toggle', evening, part: 5, card: PLAN_LIMITS.cards.max - 1, missed: 1 },
       { kind: 'said', evening, part: 5, said: PLAN_LIMITS.cards.max },
       { kind: 'pages', evening, pages: 9999 },
@@ -79,10 +79,10 @@ describe('a button', () => {
     { kind: 'fix', evening: 'yesterday' },
     { kind: 'fix', evening: '' },
     { kind: 'fix', evening: `${evening}0` },
-    { kind: 'agree', code: '' },
-    { kind: 'agree', code: 'with space' },
-    { kind: 'agree', code: 'a:b' },
-    { kind: 'agree', code: 'c'.repeat(33) },
+    { kind: 'agree', code: '', language: 'en' },
+    { kind: 'agree', code: 'with space', language: 'en' },
+    { kind: 'agree', code: 'a:b', language: 'en' },
+    { kind: 'agree', code: 'c'.repeat(33), language: 'en' },
   ])('with a value that would not come back as it is is refused: %j', (action) => {
     expect(() => pack(action)).toThrow('a button value is out of range');
   });

@@ -40,11 +40,13 @@ const STATES: readonly [string, EveningView, Occasion, string[]][] = [
   ['reminded', view(), 'reminder', ['start', 'notToday']],
   ['put off for later', view({ remindAt: new Date(0) }), 'tap', ['start', 'notToday']],
   ['declined', view({ declined: true }), 'tap', ['start']],
-  ['at its first part', partOf(0), 'tap', ['allRight', 'mark', 'notToday']],
-  ['at its second part', partOf(1), 'tap', ['allRight', 'mark']],
-  ['at a run', partOf(2), 'tap', ['allRight', 'mark']],
-  ['marking cards', marking(0), 'tap', ['toggle', 'done']],
-  ['marking a run', marking(2), 'tap', ['said']],
+  ['at its first part', partOf(0), 'tap', ['allRight', 'mark', 'stopToday']],
+  ['at its second part', partOf(1), 'tap', ['allRight', 'mark', 'stopToday']],
+  ['at a run', partOf(2), 'tap', ['allRight', 'mark', 'stopToday']],
+  ['marking cards', marking(0), 'tap', ['toggle', 'done', 'stopToday']],
+  ['marking a run', marking(2), 'tap', ['said', 'stopToday']],
+  ['stopped for today', view({ started: true, stopped: true }), 'tap', ['start']],
+  ['stopped after a part', { ...partOf(1), stopped: true }, 'tap', ['start', 'fix']],
   ['asking for pages', finished({ pages: null }), 'tap', ['pages']],
   ['finished', finished(), 'tap', ['fix']],
 ];
@@ -90,6 +92,7 @@ describe('marking', () => {
       ['1. 3 + 4 = 7', '2. 5 + 5 = 10'],
       ['✗ 3. 9 + 1 = 10', '4. 2 + 6 = 8'],
       ['Done'],
+      ['Stop for today'],
     ]);
   });
 
@@ -99,20 +102,21 @@ describe('marking', () => {
       ['2. half past twelve'],
       ['3. half past nine'],
       ['Done'],
+      ['Stop for today'],
     ]);
   });
 
   it('a run has its numbers as said, each worth its place, and none', () => {
     const screen = screenOf(marking(2));
-    expect(labelsOf(screen)).toEqual([['35', '40', '45', '50'], ['None yet']]);
+    expect(labelsOf(screen)).toEqual([['35', '40', '45', '50'], ['None yet'], ['Stop for today']]);
     const said = actionsOf(screen).map((action) => action?.kind === 'said' && action.said);
-    expect(said).toEqual([1, 2, 3, 4, 0]);
+    expect(said).toEqual([1, 2, 3, 4, 0, false]);
   });
 
   it('a long run has five numbers in a row', () => {
     const drill = { version: 1, parts: [{ ...fives, length: 12 }] } as const;
     const screen = screenOf(view({ drill, marking: { part: 0, missed: [] } }));
-    expect(screen.buttons.map((row) => row.length)).toEqual([5, 5, 2, 1]);
+    expect(screen.buttons.map((row) => row.length)).toEqual([5, 5, 2, 1, 1]);
   });
 });
 
@@ -125,6 +129,8 @@ describe('pictures', () => {
       'at a run',
       'marking cards',
       'marking a run',
+      'stopped for today',
+      'stopped after a part',
       'finished',
     ]);
   });

@@ -27,7 +27,7 @@ describe('a part without timing', () => {
     for (const way of [undefined, ...WAYS]) {
       const screen = eveningScreen(untimed(timed), TUESDAY, { painter, clips, way });
       expect(screen.clip).toBeUndefined();
-      expect(screen.picture !== undefined).toBe(way !== 'words');
+      expect(screen.picture !== undefined).toBe(way !== 'words' && way !== 'single');
     }
   });
 
