@@ -282,6 +282,7 @@ export interface Messages {
   'buttons-whole-country': None;
   'buttons-wobbles': None;
   'buttons-zone': None;
+  'cards-run-in-words': { first: Shown; length: number; second: Shown };
   'child-page-book': { book: Shown; last: Shown; page: Shown };
   'child-page-books-done': None;
   'child-page-caution': None;
@@ -602,7 +603,6 @@ export interface Messages {
   'evening-read': { seconds: Shown };
   'evening-read-untimed': None;
   'evening-reminder': None;
-  'evening-run-in-words': { first: Shown; length: number; second: Shown };
   'evening-same': None;
   'evening-say': { seconds: Shown };
   'evening-say-untimed': None;

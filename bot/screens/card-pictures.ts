@@ -6,8 +6,8 @@ import {
   type Language,
 } from '../../drills/index.ts';
 import { clockAid, clockAidSheet, loneCard, type Painter, restFrame } from '../media/index.ts';
+import { solved } from '../texts/cards.ts';
 import { clockAidRules, clockAidTitle, clockAidWords } from '../texts/clock-aid.ts';
-import { solved } from '../texts/evening.ts';
 import { stoppedTitle } from '../texts/stop-today.ts';
 import { pictureOf } from './pictures.ts';
 import type { Picture } from './screen.ts';

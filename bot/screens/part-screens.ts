@@ -1,7 +1,9 @@
 import type { EveningView } from '../../db/index.ts';
 import { askedOf, type DrillPart, runNumbers } from '../../drills/index.ts';
 import { BUTTONS } from '../texts/buttons.ts';
+import { cardLabel, partInWords } from '../texts/cards.ts';
 import * as texts from '../texts/evening.ts';
+import { meaningLine } from '../texts/gloss.ts';
 import { STOP_BUTTONS } from '../texts/stop-today.ts';
 import { lines } from '../texts/words.ts';
 import { aidSheet } from './card-pictures.ts';
@@ -89,7 +91,7 @@ function missedButtons(view: EveningView, index: number): Button[][] {
   const cards = Array.from({ length: askedOf(part) }, (_, card) => {
     const missed = view.marking?.missed.includes(card) ?? false;
     const at = { evening: view.id, part: index, card };
-    return button(texts.cardLabel(part, card, missed, view.language), {
+    return button(cardLabel(part, card, missed, view.language), {
       kind: 'toggle',
       ...at,
       missed: missed ? 1 : 0,
@@ -125,7 +127,7 @@ function shown(
   means: Means,
 ): Pick<Screen, 'text' | 'clip' | 'picture' | 'words'> {
   const { painter, clips } = means;
-  const words = texts.partInWords(part, view.language);
+  const words = partInWords(part, view.language);
   if (showing === 'words') {
     // A message cannot lose its picture: over what follows a clock, a small picture of the title takes the clocks' place.
     const picture = isPicturedBefore(view, index, means)
@@ -135,5 +137,10 @@ function shown(
   }
   // A clip goes from card to card at a pace; without one there is the sheet.
   const clip = showing === 'clip' ? partClip(clips, part, view.language) : undefined;
-  return { text, clip, picture: partPicture(painter, part, view.language), words };
+  return {
+    text: lines(text, meaningLine(part, view.language)),
+    clip,
+    picture: partPicture(painter, part, view.language),
+    words,
+  };
 }

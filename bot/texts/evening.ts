@@ -1,14 +1,10 @@
 import type { EveningView, PartResult } from '../../db/index.ts';
 import {
-  answerOf,
   askedOf,
   type Comparison,
   compareWithBest,
   type DrillPart,
   estimateMinutes,
-  type Language,
-  questionOf,
-  runNumbers,
 } from '../../drills/index.ts';
 import { say } from '../language/index.ts';
 import { adjustedLine } from './adjusted.ts';
@@ -95,15 +91,6 @@ function task(part: DrillPart, untimed: boolean): string {
   return untimed ? say('evening-say-untimed') : say('evening-say', { seconds });
 }
 
-/** The cards as words, for a phone that shows no picture. `language` is the class's: cards are worded in it. */
-export function partInWords(part: DrillPart, language: Language = 'en'): string {
-  if (part.kind === 'run') {
-    const [first = part.start, second = part.start] = runNumbers(part);
-    return say('evening-run-in-words', { first, second, length: part.length });
-  }
-  return part.cards.map((fact, index) => `${index + 1}. ${questionOf(fact, language)}`).join('\n');
-}
-
 /** While a part is being marked. */
 export function marking(view: EveningView, index: number): Text {
   const part = view.drill.parts[index];
@@ -116,35 +103,6 @@ export function marking(view: EveningView, index: number): Text {
       ? say('evening-tap-last')
       : say('evening-tap-missed', { done: BUTTONS.done, right, asked }),
   );
-}
-
-/**
- * A card's button while marking: its number, question and answer, and a cross once it is tapped as missed. `language` is the
- * class's.
- */
-export function cardLabel(
-  part: DrillPart,
-  card: number,
-  missed: boolean,
-  language: Language = 'en',
-): string {
-  const fact = part.kind === 'facts' ? part.cards[card] : undefined;
-  if (!fact) return '';
-  const isClock = fact.startsWith('clock:');
-  const answer = answerOf(fact, language);
-  const text = isClock ? answer : solved(questionOf(fact, language), answer);
-  return `${missed ? '✗ ' : ''}${card + 1}. ${text}`;
-}
-
-/**
- * A question with its answer.
- *
- * @example
- * solved('7 + ? = 10', '3'); // '7 + 3 = 10'
- * solved('double 7', '14'); // 'double 7 = 14'
- */
-export function solved(question: string, answer: string): string {
-  return question.includes('?') ? question.replace('?', answer) : `${question} = ${answer}`;
 }
 
 /** After the parts: how many pages? */

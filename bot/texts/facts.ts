@@ -1,6 +1,6 @@
 import { answerOf, type FactId, type Language, questionOf } from '../../drills/index.ts';
 import { readerLanguage, say } from '../language/index.ts';
-import { solved } from './evening.ts';
+import { solved } from './cards.ts';
 
 /**
  * A fact with its answer: `3 + 4 = 7`, `the clock at half past three`, `after 95 in fives, 100`. In the reader's language,

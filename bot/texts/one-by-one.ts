@@ -1,8 +1,10 @@
 import type { EveningView } from '../../db/index.ts';
 import { answerOf, type FactId, questionOf } from '../../drills/index.ts';
 import { say } from '../language/index.ts';
+import { solved } from './cards.ts';
 import { timeInFigures } from './clock-aid.ts';
-import { heading, partResultLine, solved } from './evening.ts';
+import { heading, partResultLine } from './evening.ts';
+import { withMeaning } from './gloss.ts';
 import { partTitle } from './part-title.ts';
 import { bold, lines, type Text } from './words.ts';
 
@@ -52,7 +54,9 @@ export function oneCard(
 
 /** A card as a question, in the class's language; a clock says nothing by itself. */
 function asked(fact: FactId, { language }: EveningView): string {
-  return fact.startsWith('clock:') ? say('one-by-one-clock') : questionOf(fact, language);
+  return fact.startsWith('clock:')
+    ? say('one-by-one-clock')
+    : withMeaning(questionOf(fact, language), fact, language);
 }
 
 function answered(fact: FactId, { language }: EveningView): string {
@@ -60,5 +64,5 @@ function answered(fact: FactId, { language }: EveningView): string {
   const figures = timeInFigures(fact);
   return figures === null
     ? solved(questionOf(fact, language), answer)
-    : say('one-by-one-time', { phrase: answer, figures });
+    : say('one-by-one-time', { phrase: withMeaning(answer, fact, language), figures });
 }

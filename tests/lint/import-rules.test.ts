@@ -55,6 +55,9 @@ const CLOCK = ['Date.now()', 'Date.now', 'new Date()', 'new Date', 'performance.
 const ENVIRONMENT = reading('process.env.PORT');
 
 const OFFENDING: readonly Case[] = [
+  ...['texts', 'screens', 'features', 'send', 'digest', 'paper', 'media'].flatMap((folder) =>
+    unreadable(`bot/${folder}`, "'Good evening, Wren'", '`Good evening ${1}`'),
+  ),
   ...forbidden(
     'drills/evening',
     '../../db/index.ts',
@@ -113,6 +116,9 @@ const FINE = [
   allowed('bot/features/fine-drills.ts', importing('../../drills/index.ts')),
   allowed('bot/features/fine-library.ts', importing('grammy')),
   allowed('bot/features/fine-date.ts', reading('new Date(0)')),
+  allowed('bot/texts/fine.ts', reading("['evening-offer', 'Wren']")),
+  allowed('bot/texts/fine-error.ts', reading("new Error('no such card')")),
+  allowed('bot/media/fine-drawing.ts', reading('`<text x="1">two words</text>`')),
   allowed('bot/roots/fine.ts', importing('../../jobs/index.ts')),
   allowed('bot/roots/fine-environment.ts', ENVIRONMENT),
   allowed('bot/roots/fine-clock.ts', reading('new Date()')),

@@ -35,7 +35,7 @@ export async function lintFiles(
   const folder = await mkdtemp(join(tmpdir(), 'suppersums-lint-'));
   try {
     await cp(join(root, 'biome.json'), join(folder, 'biome.json'));
-    for (const rules of ['clock.grit', 'pure.grit']) {
+    for (const rules of ['clock.grit', 'pure.grit', 'texts.grit']) {
       await cp(join(import.meta.dirname, rules), join(folder, 'tests/lint', rules));
     }
     for (const [path, text] of files) {

@@ -6,6 +6,7 @@ import { createPainter } from '../../bot/media/index.ts';
 import { childrenScreen } from '../../bot/screens/children-screens.ts';
 import { eveningScreen } from '../../bot/screens/evening-screen.ts';
 import type { Screen } from '../../bot/screens/screen.ts';
+import { partInWords } from '../../bot/texts/cards.ts';
 import { digest } from '../../bot/texts/digest.ts';
 import * as texts from '../../bot/texts/evening.ts';
 import { lines, type Text } from '../../bot/texts/words.ts';
@@ -67,7 +68,7 @@ describe.each(LONGEST_NAMES)('the largest evening of %s', (nickname) => {
   it('fits in one message when its pictures are replaced by words', () => {
     for (const index of parts) {
       const part = view.drill.parts[index];
-      const words = part ? texts.partInWords(part) : '';
+      const words = part ? partInWords(part) : '';
       const message = lines(texts.partTask(view, index), '', words);
       expect(lengthInCodePoints(message)).toBeLessThanOrEqual(TEXT);
     }

@@ -16,10 +16,6 @@ evening-say = Sê elke antwoord hardop, omtrent { $seconds } sekondes per kaart.
 evening-say-untimed = Sê elke antwoord hardop, hoe lank dit ook al neem.
 evening-read = Lees elke woord hardop en wys of skryf die getal, omtrent { $seconds } sekondes per kaart. Geen haas nie.
 evening-read-untimed = Lees elke woord hardop en wys of skryf die getal, hoe lank dit ook al neem.
-evening-run-in-words = Begin by { $first }: { $first }, { $second }, ensovoorts. Altesaam { $length ->
-    [one] { $length } getal
-   *[other] { $length } getalle
-  }.
 
 evening-tap-last = Tik op die laaste getal wat reg was.
 evening-tap-missed = Tik op die kaarte wat gemis is (✗), dan op “{ $done }”. Nou: { $right } van { $asked }.

@@ -16,10 +16,6 @@ evening-say = Jede Antwort laut sagen, etwa { $seconds } Sekunden pro Karte. Ohn
 evening-say-untimed = Jede Antwort laut sagen, so lange es eben dauert.
 evening-read = Jedes Wort laut lesen und die Zahl zeigen oder schreiben, etwa { $seconds } Sekunden pro Karte. Ohne Eile.
 evening-read-untimed = Jedes Wort laut lesen und die Zahl zeigen oder schreiben, so lange es eben dauert.
-evening-run-in-words = Start bei { $first }: { $first }, { $second } und so weiter. Insgesamt { $length ->
-    [one] { $length } Zahl
-   *[other] { $length } Zahlen
-  }.
 
 evening-tap-last = Tippen Sie auf die letzte richtige Zahl.
 evening-tap-missed = Tippen Sie auf die Karten, die noch nicht gewusst wurden (✗), dann auf „{ $done }“. Jetzt: { $right } von { $asked }.

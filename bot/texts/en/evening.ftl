@@ -22,11 +22,6 @@ evening-say-untimed = Say each answer aloud, as long as it takes.
 # Cards with a number word on them.
 evening-read = Read each word aloud and show or write the number, about { $seconds } seconds a card. No rush.
 evening-read-untimed = Read each word aloud and show or write the number, as long as it takes.
-# A counting part without a picture: Start at 35: 35, 40, and so on.
-evening-run-in-words = Start at { $first }: { $first }, { $second }, and so on. { $length ->
-    [one] { $length } number
-   *[other] { $length } numbers
-  } in all.
 
 evening-tap-last = Tap the last number that was right.
 # $done is the label of the button below.

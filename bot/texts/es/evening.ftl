@@ -16,10 +16,6 @@ evening-say = Decir cada respuesta en voz alta, unos { $seconds } segundos por t
 evening-say-untimed = Decir cada respuesta en voz alta, con todo el tiempo que haga falta.
 evening-read = Leer cada palabra en voz alta y enseñar o escribir el número, unos { $seconds } segundos por tarjeta. Sin prisa.
 evening-read-untimed = Leer cada palabra en voz alta y enseñar o escribir el número, con todo el tiempo que haga falta.
-evening-run-in-words = Se empieza en el { $first }: { $first }, { $second }, y así sucesivamente. { $length ->
-    [one] { $length } número
-   *[other] { $length } números
-  } en total.
 
 evening-tap-last = Toque el último número correcto.
 evening-tap-missed = Toque las tarjetas falladas (✗) y luego «{ $done }». Ahora: { $right } de { $asked }.

@@ -16,10 +16,6 @@ evening-say = Dire chaque réponse à voix haute, environ { $seconds } secondes 
 evening-say-untimed = Dire chaque réponse à voix haute, en prenant le temps qu’il faut.
 evening-read = Lire chaque mot à voix haute et montrer ou écrire le nombre, environ { $seconds } secondes par carte. Sans se presser.
 evening-read-untimed = Lire chaque mot à voix haute et montrer ou écrire le nombre, en prenant le temps qu’il faut.
-evening-run-in-words = On commence à { $first } : { $first }, { $second }, et ainsi de suite. { $length ->
-    [one] { $length } nombre
-   *[other] { $length } nombres
-  } en tout.
 
 evening-tap-last = Touchez le dernier nombre juste.
 evening-tap-missed = Touchez les cartes pas encore sues (✗), puis « { $done } ». Pour l’instant : { $right } sur { $asked }.

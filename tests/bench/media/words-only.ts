@@ -1,6 +1,6 @@
 import { createPainter } from '../../../bot/media/index.ts';
 import { partPicture } from '../../../bot/screens/pictures.ts';
-import { partInWords } from '../../../bot/texts/evening.ts';
+import { partInWords } from '../../../bot/texts/cards.ts';
 import { createRandom, type FactPart, rungById } from '../../../drills/index.ts';
 import { USUAL_EVENING } from './drills.ts';
 import { say } from './measure.ts';

@@ -1,4 +1,5 @@
 import * as buttons from '../../../bot/texts/buttons.ts';
+import * as cardWords from '../../../bot/texts/cards.ts';
 import * as errors from '../../../bot/texts/errors.ts';
 import * as evenings from '../../../bot/texts/evening.ts';
 import * as families from '../../../bot/texts/family.ts';
@@ -36,6 +37,7 @@ export const MODULES: Readonly<Record<string, unknown>>[] = [
   ...CHILDREN_MODULES,
   ...GREETING_MODULES,
   buttons,
+  cardWords,
   ...DIGEST_MODULES,
   errors,
   evenings,
@@ -81,13 +83,13 @@ const eveningTexts = (): Readonly<Record<string, readonly Said[]>> => ({
   laterAt: evening((each) => [evenings.laterAt(each, '18:00')]),
   notToday: evening((each) => [evenings.notToday(each)]),
   partTask: evening((each) => [0, 1, 2].map((index) => evenings.partTask(each, index))),
-  partInWords: [bonds, gaps, clocks, fives].map((part) => evenings.partInWords(part)),
+  partInWords: [bonds, gaps, clocks, fives].map((part) => cardWords.partInWords(part)),
   marking: evening((each) => [0, 1, 2].map((index) => evenings.marking(each, index))),
   cardLabel: [bonds, gaps, clocks].flatMap((part) => [
-    evenings.cardLabel(part, 0, true),
-    evenings.cardLabel(part, 1, false),
+    cardWords.cardLabel(part, 0, true),
+    cardWords.cardLabel(part, 1, false),
   ]),
-  solved: [evenings.solved('double 7', '14')],
+  solved: [cardWords.solved('double 7', '14')],
   askPages: evening((each) => [evenings.askPages(each)]),
   result: evening((each) => [evenings.result(each)]),
   elsewhere: evening((each) => [evenings.elsewhere(each, true), evenings.elsewhere(each, false)]),

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { cardLabel, partInWords, solved } from '../../../bot/texts/cards.ts';
 import * as texts from '../../../bot/texts/evening.ts';
 import { storedDay } from '../../../db/index.ts';
 import { RUNGS } from '../../../drills/index.ts';
@@ -63,9 +64,9 @@ describe('a part', () => {
   });
 
   it('in words has every question and no answer', () => {
-    expect(texts.partInWords(gaps)).toBe('1. 7 + ? = 10\n2. 2 + ? = 10\n3. 5 + ? = 10');
-    expect(texts.partInWords(clocks)).toBe('1. a clock\n2. a clock\n3. a clock');
-    expect(texts.partInWords(fives)).toBe('Start at 35: 35, 40, and so on. 4 numbers in all.');
+    expect(partInWords(gaps)).toBe('1. 7 + ? = 10\n2. 2 + ? = 10\n3. 5 + ? = 10');
+    expect(partInWords(clocks)).toBe('1. a clock\n2. a clock\n3. a clock');
+    expect(partInWords(fives)).toBe('Start at 35: 35, 40, and so on. 4 numbers in all.');
   });
 
   it('being marked tells the score as it stands', () => {
@@ -77,13 +78,13 @@ describe('a part', () => {
 
 describe('a card while marking', () => {
   it('shows its number, question and answer', () => {
-    expect(texts.cardLabel(bonds, 0, false)).toBe('1. 3 + 4 = 7');
-    expect(texts.cardLabel(gaps, 1, false)).toBe('2. 2 + 8 = 10');
-    expect(texts.cardLabel(clocks, 1, false)).toBe('2. half past twelve');
+    expect(cardLabel(bonds, 0, false)).toBe('1. 3 + 4 = 7');
+    expect(cardLabel(gaps, 1, false)).toBe('2. 2 + 8 = 10');
+    expect(cardLabel(clocks, 1, false)).toBe('2. half past twelve');
   });
 
   it('shows that it was missed by a sign and a word, not by colour', () => {
-    expect(texts.cardLabel(bonds, 0, true)).toBe('✗ 1. 3 + 4 = 7');
+    expect(cardLabel(bonds, 0, true)).toBe('✗ 1. 3 + 4 = 7');
   });
 
   it('never reads like a riddle: each has its number and no question is left open', () => {
@@ -91,7 +92,7 @@ describe('a card while marking', () => {
       const part = fullPart(rung);
       if (part.kind === 'run') continue;
       for (const card of part.cards.keys()) {
-        const label = texts.cardLabel(part, card, true);
+        const label = cardLabel(part, card, true);
         expect(label).toMatch(/^✗ \d{1,2}\. [^?]+$/);
         expect(label.length).toBeLessThanOrEqual(40);
       }
@@ -99,13 +100,13 @@ describe('a card while marking', () => {
   });
 
   it('that does not exist has no label', () => {
-    expect(texts.cardLabel(bonds, 4, false)).toBe('');
-    expect(texts.cardLabel(fives, 0, false)).toBe('');
+    expect(cardLabel(bonds, 4, false)).toBe('');
+    expect(cardLabel(fives, 0, false)).toBe('');
   });
 
   it('solves as the docstring says', () => {
-    expect(texts.solved('7 + ? = 10', '3')).toBe('7 + 3 = 10');
-    expect(texts.solved('double 7', '14')).toBe('double 7 = 14');
+    expect(solved('7 + ? = 10', '3')).toBe('7 + 3 = 10');
+    expect(solved('double 7', '14')).toBe('double 7 = 14');
   });
 });
 
