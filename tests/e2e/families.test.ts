@@ -263,7 +263,7 @@ describe('every button that the settings lead to', () => {
       [],
     );
     // Two buttons made one link each, however often they were tapped.
-    expect(await finch.messagesWith('?start=')).toHaveLength(2);
+    expect((await finch.messagesWith('?start=')).map(({ text }) => text)).toHaveLength(2);
     expect(world.logged.filter(({ level }) => level === 'error')).toEqual([]);
   });
 });

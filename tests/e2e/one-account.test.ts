@@ -38,7 +38,7 @@ describe('an account that tries codes', () => {
     const guesser = new Phone(world, GUESSER);
     expect(await ask(guesser, `/start ${things.code}`)).toContain('Try again in 60 minutes');
     const { id } = await guesser.last();
-    await world.client.rawCallback(GUESSER, id, `1:ag:${things.code}`);
+    await world.client.rawCallback(GUESSER, id, `1:ag:${things.code}:en`);
     await world.settle();
     expect((await world.client.answers(GUESSER)).at(-1)?.text).toContain('Try again in 60 minutes');
     const chats = (await readTable(world.store, 'helper')).map((row) => row.chat_id);

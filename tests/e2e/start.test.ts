@@ -32,7 +32,7 @@ function start(settings: Readonly<Record<string, string>> = {}): BotProcess {
 
 /** The one line of an end that says what to mend. */
 function lineOf({ code, stderr, stdout }: Ended): string {
-  expect({ code, stdout }).toEqual({ code: 2, stdout: '' });
+  expect({ code, stdout }).toEqual({ code: 1, stdout: '' });
   expect(stderr).toMatch(/^[^\n]+\n$/);
   return stderr.trimEnd();
 }

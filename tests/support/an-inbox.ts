@@ -51,13 +51,18 @@ export function aBot(opened: () => Store, botId?: number) {
   };
 }
 
-function receive(store: Store, botId: number, actorId: number | null, ids: readonly number[]) {
+async function receive(
+  store: Store,
+  botId: number,
+  actorId: number | null,
+  ids: readonly number[],
+) {
   const updates = ids.map((updateId) => ({
     updateId,
     actorId,
     payload: { text: `t${updateId}` },
   }));
-  return storeUpdates(store, { botId, updates, now: MORNING });
+  return (await storeUpdates(store, { botId, updates, now: MORNING })).stored;
 }
 
 /** Which updates these are. */

@@ -47,7 +47,7 @@ export async function openBrowserWorld(start: string, timeZone: string): Promise
   const open = () =>
     createApp({
       ...{ store, clock, log, clips, pace: realPace },
-      ...{ tokens: [TOKEN], apiRoot: rehearsal.apiRoot },
+      ...{ tokens: [TOKEN], apiRoot: rehearsal.apiRoot, sendsASecondInChat: 1_000 },
     });
   const app = await open();
   let isRunning = false;

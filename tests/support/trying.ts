@@ -8,7 +8,15 @@ import { dumpAll } from './raw-rows.ts';
 import type { World } from './world.ts';
 
 /** Tables that hold what came in and where messages went. Whoever taps anything leaves a trace there. */
-const TRAFFIC: readonly string[] = ['inbox', 'ledger', 'rate', 'media', 'code_miss', 'data_used'];
+const TRAFFIC: readonly string[] = [
+  'inbox',
+  'ledger',
+  'rate',
+  'media',
+  'code_miss',
+  'data_used',
+  'chat_rate',
+];
 
 /** Every row stored, as `table row`, traffic apart. */
 export async function storedRows(world: World): Promise<ReadonlySet<string>> {

@@ -108,7 +108,7 @@ export async function openWorld(options: WorldOptions): Promise<World> {
 const SHEET_WIDTH = 720;
 
 /** Draws the sheets of drills at a third of their width: drawing them in full is most of what a played evening costs. */
-function smallPainter(): Painter {
+export function smallPainter(): Painter {
   const painter = createPainter();
   return {
     paint: (drawing, width) => painter.paint(drawing, width === SHEET_WIDTH ? width / 3 : width),
