@@ -2,6 +2,12 @@ export type { ActBefore, ActKind, ActToUndo, StoredAct } from './acts/act-kinds.
 export * from './acts/list-acts.ts';
 export * from './acts/undo-act.ts';
 export * from './adjustments/adjustments.ts';
+export { BackupError } from './backup/backup-error.ts';
+export { type Erased, erased, listErasures, writeErasures } from './backup/erasures.ts';
+export { type BackupHeader, countRows } from './backup/header.ts';
+export { checkBackup } from './backup/read-backup.ts';
+export { type Restored, type RestoreWanted, restoreBackup } from './backup/restore-backup.ts';
+export { type OnProgress, writeBackup } from './backup/write-backup.ts';
 export * from './books/add-book.ts';
 export {
   BOOK_LIMITS,
@@ -37,11 +43,22 @@ export {
   removeBreak,
 } from './classes/breaks.ts';
 export * from './classes/check-class.ts';
+export { type ClassExport, type ClassFile, classFile } from './classes/class-file.ts';
 export type { ClassGrade } from './classes/class-grade.ts';
 export * from './classes/class-limits.ts';
 export * from './classes/create-class.ts';
+export { exportClass } from './classes/export-class.ts';
 export * from './classes/get-class.ts';
 export * from './classes/holiday-place.ts';
+export { type ImportedClass, importClass } from './classes/import-class.ts';
+export {
+  type ClassToLook,
+  claimLook,
+  endLook,
+  listClassesToLook,
+  nextLook,
+  readLooked,
+} from './classes/look-again.ts';
 export * from './classes/read-class-news.ts';
 export * from './classes/school-class.ts';
 export * from './classes/sibling-age.ts';
@@ -113,7 +130,7 @@ export * from './inbox/finish-update.ts';
 export * from './inbox/next-try.ts';
 export * from './inbox/return-updates.ts';
 export { MOST_WAITING } from './inbox/share-out.ts';
-export { type IncomingUpdate, storeUpdates } from './inbox/store-updates.ts';
+export { type IncomingUpdate, type Stored, storeUpdates } from './inbox/store-updates.ts';
 export * from './languages/choose-language.ts';
 export * from './languages/read-language.ts';
 export * from './ledger/count-outstanding.ts';
@@ -131,6 +148,7 @@ export * from './memory/current-marks.ts';
 export * from './memory/read-memory.ts';
 export * from './memory/rebuild-all.ts';
 export * from './memory/refresh-memory.ts';
+export * from './meter.ts';
 export * from './nudges/list-due-reminders.ts';
 export * from './nudges/list-nudge-candidates.ts';
 export * from './nudges/owe-again.ts';
@@ -172,6 +190,7 @@ export {
   takeSendSlot,
 } from './rate/send-slot.ts';
 export { createTurnstile, type Pace, type Turnstile } from './rate/turnstile.ts';
+export * from './request.ts';
 export * from './retention/keep-for.ts';
 export * from './retention/purge-records.ts';
 export * from './retention/summarise-marks.ts';
@@ -179,7 +198,8 @@ export * from './retention/upkeep.ts';
 export * from './rights/erase-child.ts';
 export * from './rights/held-data.ts';
 export * from './rights/list-erasable.ts';
-export * from './rights/read-held-data.ts';
+export { type ChildRecord, readChildRecord } from './rights/read-child-record.ts';
+export { readHeldData } from './rights/read-held-data.ts';
 export * from './rights/wish-erasure.ts';
 export {
   removeSchemeWeek,
@@ -218,3 +238,6 @@ export {
 export * from './teachers/invite-teacher.ts';
 export { leaveClass, removeTeacher } from './teachers/leave-class.ts';
 export { type ClassTeacher, listTeachers, type TeacherRole } from './teachers/list-teachers.ts';
+export { leadScope, listTeacherAccounts, type TeacherAccount } from './teachers/operator-view.ts';
+export { isMigrated } from './watch/is-migrated.ts';
+export { type Queue, type Queues, readQueues } from './watch/read-queues.ts';

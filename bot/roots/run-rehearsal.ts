@@ -13,9 +13,11 @@ import { RehearsalClient } from '../../rehearsal/client.ts';
 import { startRehearsal } from '../../rehearsal/server.ts';
 import { machineClock, movableClock, realPace } from './clocks.ts';
 import type { Config } from './config.ts';
+import { openControl } from './control-socket.ts';
 import { type App, createApp } from './create-app.ts';
 import { loadDemoClass } from './demo-class.ts';
 import { clearHalfLoaded, noteDemoLoaded } from './demo-marker.ts';
+import { prepareDoors } from './doors.ts';
 import { openClips } from './open-clips.ts';
 import { openStore } from './open-store.ts';
 import { readLead, rehearsalControl, saveLead } from './rehearsal-control.ts';
@@ -38,7 +40,11 @@ export async function runRehearsal(
   const clock = movableClock(new Date(start));
   const save = () => saveLead(leadFile, clock.now().getTime() - machineClock.now().getTime());
   const store = await openStore({ ...config, dataDir: folder }, log, clearHalfLoaded);
-  const clips = openClips(join(config.dataDir, 'clips'), log, config.ffmpeg);
+  const socket = config.databaseUrl ? null : await openControl({ folder, store, clock, log });
+  const watching = prepareDoors(config, { store, clock, log });
+  const { meter, pulse } = watching;
+  const { ffmpeg } = config;
+  const clips = openClips(join(config.dataDir, 'clips'), log, { ffmpeg, meter });
   let app: App | undefined;
   const work = async () => {
     await app?.engine.tick();
@@ -61,8 +67,10 @@ export async function runRehearsal(
       settings: process.env,
     });
     app = await createApp({
-      ...{ store, clock, log, pace: realPace, clips },
+      ...{ store, clock, log, pace: realPace, clips, meter, pulse },
       ...{ tokens: [TOKEN], apiRoot: rehearsal.apiRoot, teachers: config.teachers },
+      // School days pass in seconds here, and so do the messages of a chat.
+      sendsASecondInChat: 1_000,
     });
     if (!(await hasTeachers(store))) {
       const client = new RehearsalClient(rehearsal.url);
@@ -71,10 +79,14 @@ export async function runRehearsal(
     }
     if (!config.databaseUrl) await noteDemoLoaded(folder);
     const running = app;
+    const doors = await watching.open(app);
+    const watched = doors.told === '' ? '' : `\n${doors.told}`;
     return {
       app: running,
-      welcome: `Suppersums is rehearsing. Open ${rehearsal.url} and pick a phone.\nNothing leaves this computer. Stop with Ctrl-C.`,
+      welcome: `Suppersums is rehearsing. Open ${rehearsal.url} and pick a phone.\nNothing leaves this computer. Stop with Ctrl-C.${watched}`,
       stop: async () => {
+        await socket?.close();
+        await doors.close();
         await control.halt();
         await running.stop();
         await clips.close();
@@ -85,6 +97,7 @@ export async function runRehearsal(
       },
     };
   } catch (error) {
+    await socket?.close();
     await clips.close();
     await store.close();
     throw error;

@@ -192,6 +192,15 @@ export const UNSCOPED: Readonly<Record<string, readonly string[]>> = {
     'probeEmbedded',
     'probeServer',
   ],
+  'the operator’s own, about everybody': [
+    'BackupError',
+    'checkBackup',
+    'countRows',
+    'listErasures',
+    'restoreBackup',
+    'writeBackup',
+    'writeErasures',
+  ],
   'a code is the key': [
     'acceptSlip',
     'acceptTeacherInvite',

@@ -10,7 +10,7 @@ import { type OpenStore, openServer, restoreBackup, writeBackup } from '../../db
 import { labelsOf } from '../support/phones.ts';
 import { makeQuickSchool, type QuickSchool } from '../support/quick-school.ts';
 import { dumpAll, readTable } from '../support/raw-rows.ts';
-import { createDatabase, embedded, server } from '../support/stores.ts';
+import { createDatabase, server } from '../support/stores.ts';
 import { impatientPace, openWorld, smallPainter, type World } from '../support/world.ts';
 
 const log = { info: () => {}, warn: () => {}, error: () => {} };
@@ -100,15 +100,15 @@ async function inNewDatabase(_folder: string, file: string): Promise<OpenStore> 
 }
 
 const cases = [
-  { name: 'the embedded database', from: embedded, open: inNewFolder },
-  { name: 'a Postgres server', from: server, open: inNewDatabase },
+  { name: 'the embedded database', open: inNewFolder },
+  { name: 'a Postgres server', open: inNewDatabase },
 ];
 
-describe.each(cases)('a backup of $name from before the evening', ({ from, open }) => {
+describe.each(cases)('a backup from before the evening, on $name', ({ open }) => {
   it('restored after it prompts nobody again, and the week goes on with every mark', async () => {
     const folder = await mkdtemp(join(tmpdir(), 'suppersums-restored-'));
     const file = join(folder, 'backup.gz');
-    const world = await openWorld({ start: WEEK.start, backend: from });
+    const world = await openWorld({ start: WEEK.start });
     const school = await untilTheFire(world, file);
     const marks = (await readTable(world.store, 'mark')).length;
     const before = await counted(world, school);
