@@ -751,6 +751,7 @@ export interface Messages {
   'held-table-evening-time': None;
   'held-table-fewer': None;
   'held-table-fewer-untimed': None;
+  'held-table-language': None;
   'held-table-left': None;
   'held-table-mark': None;
   'held-table-mark-more': { card: Shown; part: Shown; revision: Shown; way: Shown };

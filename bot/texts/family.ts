@@ -7,7 +7,7 @@ import { bold, lines, listOf, name, type Text, weekdayRange } from './words.ts';
  * Version of the notice below, kept with each agreement beside the language it was read in. One for all languages: change it
  * whenever the words change in any of them.
  */
-export const NOTICE_VERSION = '2026-11-25.3';
+export const NOTICE_VERSION = '2026-11-25.4';
 
 /** What a helper reads before anything is stored. */
 export function notice(slip: OpenSlip): Text {

@@ -2,9 +2,9 @@
 family-notice-heading = { $child } · { $class }
 family-notice-what = ’n Paar minute se hoofrekene elke skooldag. U lees of wys die kaarte, die kind antwoord hardop, u tik wat gemis is.
 family-notice-kept = Wat bewaar word
-family-notice-kept-what = Die bynaam, watter kaarte reg was, en die werkboekbladsye. Geen volle naam, verjaarsdag, foto of adres nie.
+family-notice-kept-what = Die bynaam, watter kaarte reg was, en die werkboekbladsye. Geen volle naam, verjaarsdag, foto of adres nie. Van u: hierdie kletsrekening en u instellings.
 family-notice-seen = Wie dit sien
-family-notice-seen-by = U en die onderwysers van die klas. Geen ander gesin nie. Die onderwysers sien nie u rekening nie.
+family-notice-seen-by = U, die kind se ander helpers en die onderwysers van die klas. Geen ander gesin nie. Die onderwysers sien nie u rekening nie.
 family-notice-long = Hoe lank
 family-notice-how-long = Uitslae vir 13 maande. Alles tot 30 dae nadat die kind die klas verlaat het. Die skool besluit; plaaslike wette geld.
 family-notice-choice = U keuse, enige tyd

@@ -11,5 +11,5 @@ grades-title = { $class }: gewone stappe
 grades-now = Nou: { $grade }.
 grades-none = Nou: geen graad nie, alle stappe tel ewe veel.
 grades-only-sorts = Dit sorteer net die stappe wat gewys word: die skool se eie kurrikulum besluit.
-grades-which-curriculum = Watter kurrikulum kom die naaste aan julle s’n?
+grades-which-curriculum = Watter kurrikulum kom die naaste aan u s’n?
 grades-which = { $curriculum }: watter graad?

@@ -24,6 +24,7 @@ held-table-place = plek in ’n werkboek
 
 held-table-you = u
 held-table-chat = kletsrekening
+held-table-language = taal
 held-table-way = hoe oefeninge gewys word
 held-table-setting = instelling: { $setting }
 held-table-on = aan
@@ -77,4 +78,4 @@ held-table-code-failed = misluk
 held-table-code-unknown = onbekend
 held-table-code-parent = ouer
 held-table-code-sibling = broer of suster
-held-table-code-adult = ander grootmens
+held-table-code-adult = ander volwassene

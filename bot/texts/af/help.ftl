@@ -21,7 +21,7 @@ help-drill-here = { $child }: vandag se oefening is hier, /today wys dit.
 help-drill-comes = { $child }: die oefening kom vanself, { $days } om { $time }.
 help-command-today = /today · vandag se oefening weer
 help-command-time = /time 18:00 · ’n ander tyd, vanaf die volgende aand
-help-command-show = /show · videogreep, prente of net woorde, vir minder data
+help-command-show = /show · videogreep, prente of net woorde, vir minder data; /settings · alles anders
 help-command-stop = /stop · hou dadelik op; /mydata en /erase · ’n kopie, of niks bewaar nie
 help-not-asked = Ek het nie nou ’n boodskap verwag nie, so ek het niks verander nie.
 

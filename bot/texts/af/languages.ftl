@@ -1,5 +1,5 @@
 # Not checked by a native speaker.
-languages-which = In watter taal wil jy met my gesels?
+languages-which = In watter taal wil u met my gesels?
 languages-scope = Die kaarte bly in die klas se taal. Waar nodig, staan die betekenis daarby.
 languages-unchecked = Hierdie vertaling is nog nie deur ’n moedertaalspreker nagegaan nie. Klink iets vreemd, laat weet asseblief die onderwyser.
 languages-which-class = In watter taal doen die klas wiskunde?

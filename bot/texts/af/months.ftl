@@ -15,5 +15,5 @@ months-evenings = { $count ->
    *[other] { $count } aande saam geoefen.
   }
 months-secure = Sedert hierdie maand seker van: { $steps }.
-months-own = Dit gaan oor u kind se eie aande, langs niemand anders s’n nie. /settings skakel dit af.
+months-own = Dit gaan oor u kind se eie aande, sonder vergelyking met ander. /settings skakel dit af.
 months-strand = { $strand }: { $right } van { $asked } reg in twaalf weke

@@ -10,10 +10,10 @@ pace-more = { $count ->
   }
 pace-paused-until = Niks kom tot { $day } nie.
 pace-started-again = Die oefening kom weer, vanaf die volgende aand.
-pace-ask-day = Op watter dag moet die oefening weer kom? Stuur dit so, in Engels of met syfers: 12 October of 12.10.
-pace-bad-shape = Ek kon nie { $typed } as ’n dag lees nie. Stuur dit so: 12 October of 12.10.
-pace-bad-date = { $typed } is nie ’n datum op die kalender nie. Stuur dit so: 12 October of 12.10.
-pace-bad-slash = { $typed } kan twee datums wees. Skryf asseblief die maand as ’n Engelse woord, soos 12 October.
+pace-ask-day = Op watter dag moet die oefening weer kom? Stuur dit so: 12 Oktober
+pace-bad-shape = Ek kon nie { $typed } as ’n dag lees nie. Stuur dit so: 12 Oktober
+pace-bad-date = { $typed } is nie ’n datum op die kalender nie. Stuur dit so: 12 Oktober
+pace-bad-slash = { $typed } kan twee datums wees. Skryf asseblief die maand as ’n woord, soos 12 Oktober.
 pace-bad-weekday = { $day } is ’n { $weekday }. Stuur asseblief die dag weer.
 pace-bad-past = { $day } is reeds verby. Stuur ’n dag van { $first } tot { $last }.
 pace-bad-far = { $day } is te ver weg: ’n pouse duur hoogstens { $most } dae. Stuur ’n dag van { $first } tot { $last }.

@@ -7,7 +7,7 @@ paper-name = Naam
 paper-of = van { $cards }
 paper-pages-done = Werkboekbladsye klaar
 paper-from-page = vanaf bladsy { $page }
-paper-adult = Grootmens
+paper-adult = Volwassene
 paper-how-to-mark = Die kind sê elke antwoord hardop. Skryf hoeveel reg was. ’n Punt wys net hoe een aand gegaan het.
 
 paper-what-it-is = ’n Paar minute hoofrekene elke skooldag. Die kaarte kom na u foon; u tik wat gemis is.

@@ -33,4 +33,4 @@ settings-off-clockAid = Horlosies weer sonder die tekening.
 settings-off-monthly = Geen maandelikse prent nie.
 settings-sibling-ask = Vanaf watter ouderdom mag ’n broer of suster help?
 settings-sibling-now = Nou vanaf { $age }. Dit is u skool se keuse en word gesê vir wie ook al aansluit; niemand wat reeds aangesluit het, word uitgesit nie.
-settings-sibling = Helpende sibbe se ouderdom
+settings-sibling = Ouderdom van broer of suster

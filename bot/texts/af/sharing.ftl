@@ -1,6 +1,6 @@
 # Not checked by a native speaker.
 sharing-ask = Moet nog ’n volwassene vir { $name } help?
-sharing-what = ’n Skakel maak een keer oop, binne { $days } dae. Wie dit oopmaak, lees die kennisgewing en stem in, kry dan { $name } se oefeninge en sien die punte.
+sharing-what = ’n Skakel maak een keer oop, binne { $days } dae. Wie dit oopmaak, lees die kennisgewing en stem in, kry dan { $name } se oefeninge en sien wat gemerk is.
 sharing-helpers = { $count ->
     [one] { $name } het nou een helper. Die onderwyser sien die getal, geen naam nie.
    *[other] { $name } het nou { $count } helpers. Die onderwyser sien die getal, geen name nie.

@@ -13,8 +13,8 @@ acts-plan-used = Wochenplan übernommen
 acts-book-changed = { $book } geändert
 acts-book-put-away = { $book } weggelegt
 acts-draft = Änderungen am Wochenplan verworfen
-acts-term-ended = Halbjahr beendet
-acts-term-made = Halbjahr angelegt
+acts-term-ended = Abschnitt beendet
+acts-term-made = Abschnitt angelegt
 acts-breaks-added = { $count ->
     [one] { $count }-mal freie Tage eingetragen
    *[other] { $count }-mal freie Tage eingetragen
@@ -22,7 +22,7 @@ acts-breaks-added = { $count ->
 acts-break-removed = freie Tage { $title } entfernt
 acts-class-archived = Klasse archiviert
 acts-teacher-removed = Lehrkraft entfernt
-acts-term-week = Woche { $week } aus dem Halbjahr genommen
+acts-term-week = Woche { $week } aus dem Abschnitt genommen
 acts-pages = { $count ->
     [one] Seite von { $count } Kind in { $book }
    *[other] Seite von { $count } Kindern in { $book }

@@ -2,9 +2,9 @@
 family-notice-heading = { $child } · { $class }
 family-notice-what = Ein paar Minuten Kopfrechnen an jedem Schultag. Sie lesen oder zeigen die Karten, das Kind antwortet laut, Sie tippen an, was noch nicht gewusst wurde.
 family-notice-kept = Was gespeichert wird
-family-notice-kept-what = Der Spitzname, welche Karten richtig waren, und die Seiten im Arbeitsheft. Kein voller Name, kein Geburtstag, kein Foto, keine Adresse.
+family-notice-kept-what = Der Spitzname, welche Karten richtig waren, und die Seiten im Arbeitsheft. Kein voller Name, kein Geburtstag, kein Foto, keine Adresse. Von Ihnen: dieses Chat-Konto und Ihre Einstellungen.
 family-notice-seen = Wer es sieht
-family-notice-seen-by = Sie und die Lehrkräfte der Klasse. Keine andere Familie. Die Lehrkräfte sehen Ihr Konto nicht.
+family-notice-seen-by = Sie, weitere Begleitpersonen des Kindes und die Lehrkräfte der Klasse. Keine andere Familie. Die Lehrkräfte sehen Ihr Konto nicht.
 family-notice-long = Wie lange
 family-notice-how-long = Ergebnisse 13 Monate. Alles bis 30 Tage, nachdem das Kind die Klasse verlassen hat. Die Schule entscheidet; es gilt das Recht vor Ort.
 family-notice-choice = Ihre Wahl, jederzeit

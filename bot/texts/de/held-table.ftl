@@ -24,6 +24,7 @@ held-table-place = Stelle in einem Arbeitsheft
 
 held-table-you = Sie
 held-table-chat = Chat-Konto
+held-table-language = Sprache
 held-table-way = wie Übungen gezeigt werden
 held-table-setting = Einstellung: { $setting }
 held-table-on = an

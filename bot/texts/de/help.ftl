@@ -21,7 +21,7 @@ help-drill-here = { $child }: Die Übung von heute ist da, /today zeigt sie.
 help-drill-comes = { $child }: Die Übung kommt von selbst, { $days } um { $time } Uhr.
 help-command-today = /today · die Übung von heute noch einmal
 help-command-time = /time 18:00 · eine andere Zeit, ab dem nächsten Abend
-help-command-show = /show · Clip, Bilder oder nur Text, für weniger Daten
+help-command-show = /show · Clip, Bilder oder nur Text, für weniger Daten; /settings · alles andere
 help-command-stop = /stop · sofort beenden; /mydata und /erase · eine Kopie, oder nichts behalten
 help-not-asked = Ich habe gerade keine Nachricht erwartet und deshalb nichts geändert.
 

@@ -1,13 +1,13 @@
 # Not checked by a native speaker.
 months-practised-term = { $count ->
-    [0] Das Üben beginnt in diesem Halbjahr mit dem ersten Abend.
-    [one] Ein Abend in diesem Halbjahr geübt.
-   *[other] { $count } Abende in diesem Halbjahr geübt.
+    [0] Nach den Ferien beginnt das Üben mit dem ersten Abend.
+    [one] Seit den Ferien an einem Abend geübt.
+   *[other] Seit den Ferien an { $count } Abenden geübt.
   }
 months-practised = { $count ->
     [0] Das Üben beginnt mit dem ersten Abend.
-    [one] Bisher ein Abend geübt.
-   *[other] Bisher { $count } Abende geübt.
+    [one] Bisher an einem Abend geübt.
+   *[other] Bisher an { $count } Abenden geübt.
   }
 months-title = { $name } im { $month }
 months-evenings = { $count ->

@@ -30,10 +30,10 @@ pictures-growing = im Aufbau
 pictures-not-yet = noch nicht
 pictures-too-few = zu wenig Daten
 
-pictures-no-evening = In diesem Halbjahr noch kein Abend
+pictures-no-evening = In diesem Abschnitt noch kein Abend
 pictures-evenings =
   { $count ->
-    [one] { $count } Abend in diesem Halbjahr
-   *[other] { $count } Abende in diesem Halbjahr
+    [one] { $count } Abend in diesem Abschnitt
+   *[other] { $count } Abende in diesem Abschnitt
   }
 pictures-percent = { $hundredths } %

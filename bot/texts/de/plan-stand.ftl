@@ -14,12 +14,12 @@ plan-stand-full = Mehr als { $max } Teile gehen nicht: Entfernen Sie einen, um e
 
 plan-stand-draft-teacher = Geändert, gilt noch nicht.
 plan-stand-draft-proposal = Wie im Wochenbericht vorgeschlagen, gilt noch nicht.
-plan-stand-draft-scheme = Wie im Halbjahr, gilt noch nicht.
+plan-stand-draft-scheme = Wie im Abschnitt, gilt noch nicht.
 
 plan-stand-in-use = Gilt jetzt.
 plan-stand-proposed = Gilt jetzt, wie im Wochenbericht vorgeschlagen.
-plan-stand-term-over = Gilt jetzt. Das Halbjahr ist vorbei; sein letzter Plan bleibt.
-plan-stand-term = Gilt jetzt, aus dem Halbjahr.
-plan-stand-term-week = Gilt jetzt, aus dem Halbjahr: Woche { $week } von { $of }.
-plan-stand-until-term = Gilt, bis das Halbjahr beginnt.
-plan-stand-instead = Gilt diese Woche statt Woche { $week } von { $of } des Halbjahrs.
+plan-stand-term-over = Gilt jetzt. Der Abschnitt ist vorbei; sein letzter Plan bleibt.
+plan-stand-term = Gilt jetzt, aus dem Abschnitt.
+plan-stand-term-week = Gilt jetzt, aus dem Abschnitt: Woche { $week } von { $of }.
+plan-stand-until-term = Gilt, bis der Abschnitt beginnt.
+plan-stand-instead = Gilt diese Woche statt Woche { $week } von { $of } des Abschnitts.

@@ -43,7 +43,7 @@ plan-already-there = Das übt schon Teil { $part }. Bitte etwas anderes wählen.
 plan-no-room-apart = Getrennt sind das { $parts } Teile, höchstens { $max } sind möglich. Entfernen Sie zuerst einen anderen Teil.
 plan-none-last = Letzte Woche galt kein Plan.
 plan-none-digest = Der Wochenbericht schlägt für diesen Plan noch nichts anderes vor.
-plan-none-term = Das Halbjahr hat für den nächsten Abend keinen Plan.
+plan-none-term = Der Abschnitt hat für den nächsten Abend keinen Plan.
 plan-none-same = Dieser Plan gilt schon.
 plan-put-in-use = Gilt ab dem nächsten Abend. Schon verschickte Übungen bleiben, wie sie sind.
 

@@ -1,6 +1,6 @@
 # Not checked by a native speaker.
 settings-title = Ihre Einstellungen
-settings-child = { $name }: { $days } um { $time }. { $practised }
+settings-child = { $name }: { $days } um { $time } Uhr. { $practised }
 settings-child-pace = { $name }: { $pace }. { $practised }
 settings-more-children = { $count ->
     [one] Und noch ein Kind.

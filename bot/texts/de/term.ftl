@@ -5,10 +5,10 @@ term-weeks =
     [one] { $count } Woche
    *[other] { $count } Wochen
   }
-term-title = { $class }: das Halbjahr, { $weeks }
+term-title = { $class }: der Abschnitt, { $weeks }
 term-begins = Beginnt am { $day }.
 term-no-days = Es stehen keine Schultage mehr an.
-term-over = Es ist vorbei; der letzte Plan gilt weiter.
+term-over = Er ist vorbei; der letzte Plan gilt weiter.
 term-next = Der nächste Abend liegt in Woche { $week }.
 term-by-itself = Jede Woche kommt von selbst, außer Sie übernehmen für sie einen anderen Plan.
 
@@ -25,7 +25,7 @@ term-week-from = Woche { $week } von { $of }, ab { $day }
 term-week-now = Der nächste Abend liegt in dieser Woche: Eine Änderung gilt ab dann.
 term-week-over = Diese Woche ist vorbei.
 
-term-new-title = { $class }: ein neues Halbjahr
+term-new-title = { $class }: ein neuer Abschnitt
 term-from-steps =
   { $count ->
     [one] Aus den Schritten, die üblich sind für { $grade }: insgesamt { $count } Schritt, leichtere zuerst.
@@ -33,7 +33,7 @@ term-from-steps =
   }
 term-ask = Wie viele Wochen, welche Schritte des Jahres und ab wann?
 term-passed-over = Wochen ohne Schule werden übersprungen. Jede Woche lässt sich später ändern.
-term-needs-grade = Ein Halbjahr entsteht aus den Schritten, die für eine Klassenstufe üblich sind. Wählen Sie zuerst Lehrplan und Klassenstufe.
+term-needs-grade = Ein Abschnitt entsteht aus den Schritten, die für eine Klassenstufe üblich sind. Wählen Sie zuerst Lehrplan und Klassenstufe.
 
 term-share-all = Das ganze Jahr
 term-share-first = Erstes Drittel
@@ -42,4 +42,4 @@ term-share-last = Letztes Drittel
 term-make = Anlegen, ab { $day }
 term-week-button = Woche { $week }
 
-term-moved-on = Das Halbjahr hat sich inzwischen geändert. Hier wurde nichts geändert.
+term-moved-on = Der Abschnitt hat sich inzwischen geändert. Hier wurde nichts geändert.

@@ -2,9 +2,9 @@
 family-notice-heading = { $child } · { $class }
 family-notice-what = A few minutes of mental maths each school day. You read or show the cards, the child answers aloud, you tap what was missed.
 family-notice-kept = What is kept
-family-notice-kept-what = The nickname, which cards were right, and the workbook pages. No full name, birthday, photo or address.
+family-notice-kept-what = The nickname, which cards were right, and the workbook pages. No full name, birthday, photo or address. Of you: this chat account and your settings.
 family-notice-seen = Who sees it
-family-notice-seen-by = You and the teachers of the class. No other family. The teachers do not see your account.
+family-notice-seen-by = You, the child’s other helpers and the teachers of the class. No other family. The teachers do not see your account.
 family-notice-long = How long
 family-notice-how-long = Marks for 13 months. Everything until 30 days after the child has left the class. The school decides; local law applies.
 family-notice-choice = Your choice, at any time

@@ -28,6 +28,7 @@ held-table-place = place in a workbook
 # The helper who asked.
 held-table-you = you
 held-table-chat = chat account
+held-table-language = language
 held-table-way = how drills are shown
 # $setting is the label of a switch.
 held-table-setting = setting: { $setting }

@@ -26,7 +26,7 @@ help-drill-here = { $child }: today’s drill is here, /today shows it.
 help-drill-comes = { $child }: the drill comes by itself, { $days } at { $time }.
 help-command-today = /today · today’s drill again
 help-command-time = /time 18:00 · another time, from the next evening
-help-command-show = /show · clip, pictures or words only, for less data
+help-command-show = /show · clip, pictures or words only, for less data; /settings · everything else
 help-command-stop = /stop · end it, at once; /mydata and /erase · a copy, or nothing kept
 help-not-asked = I did not expect a message just now, so I changed nothing.
 

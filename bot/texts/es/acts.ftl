@@ -25,7 +25,7 @@ acts-teacher-removed = codocente, fuera de la clase
 acts-term-week = semana { $week } del trimestre quitada
 acts-pages = { $count ->
     [one] página de { $count } niño o niña en { $book }
-   *[other] página de { $count } niños en { $book }
+   *[other] página de { $count } niñas y niños en { $book }
   }
 acts-page = página de { $child } en { $book }
 

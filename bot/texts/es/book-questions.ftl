@@ -19,11 +19,11 @@ book-questions-reached = sigue la página { $page } de { $book }
 book-questions-reached-end = { $book } está terminado
 book-questions-set = { $name }: { $reached }. Cuenta desde la próxima tarde.
 book-questions-set-class = { $moved ->
-    [one] { $moved } estudiante: { $reached }. Cuenta desde la próxima tarde.
-   *[other] { $moved } estudiantes: { $reached }. Cuenta desde la próxima tarde.
+    [one] { $moved } niño o niña: { $reached }. Cuenta desde la próxima tarde.
+   *[other] { $moved } niñas y niños: { $reached }. Cuenta desde la próxima tarde.
   }
 book-questions-set-already = Toda la clase estaba ya ahí: { $reached }.
 book-questions-stay = { $further ->
-    [one] { $further } estudiante iba más adelante y se queda ahí.
-   *[other] { $further } estudiantes iban más adelante y se quedan ahí.
+    [one] { $further } niño o niña iba más adelante y se queda ahí.
+   *[other] { $further } niñas y niños iban más adelante y se quedan ahí.
   }

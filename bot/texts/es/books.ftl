@@ -6,8 +6,8 @@ books-none = Todavía ninguno. Por las tardes no se piden páginas.
 books-one = Tóquelo para cambiarlo. Añada el siguiente con tiempo: quien termina pasa a él directamente.
 books-several = Quien termina uno pasa al siguiente. Toque un cuaderno para cambiarlo.
 books-own = { $count ->
-    [one] { $count } estudiante tiene un cuaderno propio, que va primero.
-   *[other] { $count } estudiantes tienen cuadernos propios, que van primero.
+    [one] { $count } niño o niña tiene un cuaderno propio, que va primero.
+   *[other] { $count } niñas y niños tienen cuadernos propios, que van primero.
   }
 
 books-place = { $settings }. Número { $place } de { $inLine }.

@@ -40,7 +40,7 @@ children-moved-no-plan = Esa clase aún no tiene plan semanal: allí no se enví
 children-archived = { $child } pasa al archivo.
 children-archived-note = Ya no se envía ninguna práctica y las hojas de acceso dejan de funcionar. Los resultados y el número se guardan: con «{ $button }» se recupera a { $child } en un plazo de { $days } días. Después se borra todo.
 children-archive-list = { $count ->
-    [one] { $class }: { $count } niña o niño en el archivo
+    [one] { $class }: { $count } niño o niña en el archivo
    *[other] { $class }: { $count } niñas y niños en el archivo
   }
 children-archive-tap = Toque un nombre para recuperarlo, con su número, acompañantes y resultados. Las prácticas empiezan la tarde siguiente.

@@ -1,6 +1,6 @@
 # Not checked by a native speaker.
 class-file-big = Ese archivo es demasiado grande para una lista: como máximo 1 MB, y sin nada más dentro.
-class-file-rows = Una lista tiene aquí 500 filas como máximo; una clase, { $most } niños como máximo.
+class-file-rows = Una lista tiene aquí 500 filas como máximo; una clase, { $most } niñas y niños como máximo.
 class-file-columns = Una lista tiene aquí 40 columnas como máximo. Deje solo la columna de los apodos.
 class-file-old = Es una hoja de cálculo de formato antiguo o protegida con contraseña.
 class-file-unknown = No puedo leer ese archivo como lista de la clase.

@@ -3,8 +3,8 @@ class-now-title = { $title } ahora, { $day }
 class-now-no-plan = No hay ningún plan semanal en uso: no se envía nada.
 class-now-wobbling = Esta semana, para repasar: { $facts }.
 class-now-helpers = { $children ->
-    [one] { $joined } de { $children } estudiante con acompañante.
-   *[other] { $joined } de { $children } estudiantes con acompañante.
+    [one] { $joined } de { $children } niño o niña con acompañante.
+   *[other] { $joined } de { $children } niñas y niños con acompañante.
   }
 
 class-now-practised-none = Han practicado hoy: { $practised } de { $sent }.

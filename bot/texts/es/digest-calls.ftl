@@ -14,7 +14,7 @@ digest-calls-not_joined = todavía no se ha unido ningún acompañante
 digest-calls-kindly-unreachable = ¿Han cambiado de teléfono? Con una hoja de acceso nueva vuelven a entrar.
 digest-calls-kindly-undelivered = No fue culpa suya. ¿Tiene datos el teléfono?
 digest-calls-kindly-silent = ¿Les vendría mejor otra hora, o una práctica más corta?
-digest-calls-kindly-left = ¿Le gustaría acompañar a otra persona? Con una hoja de acceso nueva puede entrar.
+digest-calls-kindly-left = ¿Hay otra persona que quiera acompañar? Con una hoja de acceso nueva puede entrar.
 digest-calls-kindly-not_joined = ¿Llegó la hoja de acceso? Se puede imprimir otra.
 
 digest-calls-who-and-why = { $who } ({ $why })

@@ -27,5 +27,5 @@ digest-strands-slipped = { $count ->
     [one] { $count } ha bajado
    *[other] { $count } han bajado
   }
-digest-strands-legend = La semana pasada: el mismo alumnado en los mismos pasos.
+digest-strands-legend = La semana pasada: las mismas niñas y niños en los mismos pasos.
 digest-strands-legend-own = { digest-strands-legend } Han subido o bajado: en comparación con sus propias cuatro semanas.

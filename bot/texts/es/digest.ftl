@@ -44,8 +44,8 @@ digest-steps-and-more = { $shown } y { $more } más
 
 digest-facts-title = Cálculos para repasar
 digest-fact = { $children ->
-    [one] { $facts }: { $missed } de { $asked } falladas, por { $children } estudiante
-   *[other] { $facts }: { $missed } de { $asked } falladas, por { $children } estudiantes
+    [one] { $facts }: { $missed } de { $asked } falladas, por { $children } niño o niña
+   *[other] { $facts }: { $missed } de { $asked } falladas, por { $children } niñas y niños
   }
-digest-facts-rule = Falladas por dos estudiantes o más, o por la misma persona en dos días.
-digest-facts-none = Ninguna que hayan fallado dos estudiantes, o la misma persona en dos días.
+digest-facts-rule = Falladas por dos niñas o niños, o más, o por alguien en dos días.
+digest-facts-none = Ninguna que hayan fallado dos niñas o niños, o alguien en dos días.

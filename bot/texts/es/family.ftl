@@ -2,9 +2,9 @@
 family-notice-heading = { $child } · { $class }
 family-notice-what = Unos minutos de cálculo mental cada día de clase. Usted lee o enseña las tarjetas, el niño o la niña responde en voz alta y usted toca las falladas.
 family-notice-kept = Qué se guarda
-family-notice-kept-what = El apodo, qué tarjetas fueron correctas y las páginas del cuaderno. Ni nombre completo, ni cumpleaños, ni foto, ni dirección.
+family-notice-kept-what = El apodo, qué tarjetas fueron correctas y las páginas del cuaderno. Ni nombre completo, ni cumpleaños, ni foto, ni dirección. De usted: esta cuenta de chat y sus ajustes.
 family-notice-seen = Quién lo ve
-family-notice-seen-by = Usted y los docentes de la clase. Ninguna otra familia. Los docentes no ven su cuenta.
+family-notice-seen-by = Usted, los demás acompañantes y los docentes de la clase. Ninguna otra familia. Los docentes no ven su cuenta.
 family-notice-long = Cuánto tiempo
 family-notice-how-long = Las marcas, 13 meses. Todo, hasta 30 días después de dejar la clase. Decide la escuela; se aplica la ley local.
 family-notice-choice = Su decisión, en cualquier momento
@@ -17,7 +17,7 @@ family-when = La práctica llega { $days } a las { $time }. ¿Prefiere otra hora
 family-how-to-go-on = Envíe /today para ver otra vez la práctica de hoy y /stop para dejarlo.
 
 family-hello = Hola.
-family-what-this-is = Este bot lleva unos minutos de cálculo mental a los niños de las clases que lo usan.
+family-what-this-is = Este bot lleva unos minutos de cálculo mental a niñas y niños de las clases que lo usan.
 family-for-helpers = Acompañantes: abran el enlace de acceso del docente o envíenme el código de su hoja de acceso.
 family-teachers-teach = Docentes: envíen /teach para empezar.
 family-teachers-ask = Docentes: pidan una invitación a quien lleva este bot.

@@ -24,6 +24,7 @@ held-table-place = lugar en un cuaderno
 
 held-table-you = usted
 held-table-chat = cuenta de chat
+held-table-language = idioma
 held-table-way = cómo se muestran las prácticas
 held-table-setting = ajuste: { $setting }
 held-table-on = sí

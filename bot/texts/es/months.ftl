@@ -15,5 +15,5 @@ months-evenings = { $count ->
    *[other] { $count } tardes de práctica en compañía.
   }
 months-secure = Con seguridad desde este mes: { $steps }.
-months-own = Trata solo de las tardes de su peque, sin compararlas con las de nadie. /settings lo desactiva.
+months-own = Trata solo de las tardes del niño o la niña, sin compararlas con las de nadie. /settings lo desactiva.
 months-strand = { $strand }: { $right } de { $asked } bien en doce semanas

@@ -10,10 +10,10 @@ pace-more = { $count ->
   }
 pace-paused-until = No llega nada hasta el { $day }.
 pace-started-again = La práctica vuelve, desde la próxima tarde.
-pace-ask-day = ¿Qué día vuelve la práctica? Envíelo así, en inglés o con cifras: 12 October o 12.10.
-pace-bad-shape = No pude leer { $typed } como un día. Envíelo así: 12 October o 12.10.
-pace-bad-date = { $typed } no es una fecha del calendario. Envíelo así: 12 October o 12.10.
-pace-bad-slash = { $typed } puede ser dos fechas. Escriba el mes con una palabra en inglés, como 12 October.
+pace-ask-day = ¿Qué día vuelve la práctica? Envíelo así: 12 de octubre
+pace-bad-shape = No pude leer { $typed } como un día. Envíelo así: 12 de octubre
+pace-bad-date = { $typed } no es una fecha del calendario. Envíelo así: 12 de octubre
+pace-bad-slash = { $typed } puede ser dos fechas. Escriba el mes con una palabra, como 12 de octubre.
 pace-bad-weekday = El { $day } es { $weekday }. Envíe el día otra vez.
 pace-bad-past = El { $day } ya pasó. Envíe un día del { $first } al { $last }.
 pace-bad-far = El { $day } está demasiado lejos: una pausa dura { $most } días como mucho. Envíe un día del { $first } al { $last }.

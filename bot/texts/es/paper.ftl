@@ -1,6 +1,6 @@
 # Not checked by a native speaker.
 
-paper-child = estudiante { $number }
+paper-child = niño o niña { $number }
 paper-page = página { $page } de { $of }
 paper-answers = Respuestas
 paper-name = Nombre

@@ -6,27 +6,27 @@ print-on = Imprimir en { $paper }
 print-title = { $title }: imprimir
 print-slips-none = Hojas de acceso: toda la clase tiene acompañante.
 print-slips = { $missing ->
-    [one] Hojas de acceso: para { $missing } estudiante sin acompañante. Los enlaces que ya se le dieron dejan de valer.
-   *[other] Hojas de acceso: para { $missing } estudiantes sin acompañante. Los enlaces que ya se les dieron dejan de valer.
+    [one] Hojas de acceso: para { $missing } niño o niña sin acompañante. Los enlaces que ya se le dieron dejan de valer.
+   *[other] Hojas de acceso: para { $missing } niñas y niños sin acompañante. Los enlaces que ya se les dieron dejan de valer.
   }
 print-cards = Tarjetas: las del plan semanal, para recortar, y todas las respuestas.
 print-sheets-none = Fichas de práctica: una sin nombre.
 print-sheets = { $offline ->
-    [one] Fichas de práctica: para { $offline } estudiante cuya familia no recibe mensajes, y una sin nombre.
-   *[other] Fichas de práctica: para { $offline } estudiantes cuyas familias no reciben mensajes, y una sin nombre.
+    [one] Fichas de práctica: para { $offline } niño o niña cuya familia no recibe mensajes, y una sin nombre.
+   *[other] Fichas de práctica: para { $offline } niñas y niños cuyas familias no reciben mensajes, y una sin nombre.
   }
 print-squares = Tablas de números: del 1 al 100 y del 101 al 200.
 
 print-slips-sent = { $children ->
-    [one] Hojas de acceso para { $children } estudiante. Recórtelas y dé a cada familia solo la suya.
-   *[other] Hojas de acceso para { $children } estudiantes. Recórtelas y dé a cada familia solo la suya.
+    [one] Hojas de acceso para { $children } niño o niña. Recórtelas y dé a cada familia solo la suya.
+   *[other] Hojas de acceso para { $children } niñas y niños. Recórtelas y dé a cada familia solo la suya.
   }
 print-slips-work = Valen para hasta cuatro acompañantes, hasta el { $until }. No guardo copia: las hojas nuevas sustituyen a estas.
 print-cards-sent = Imprima por las dos caras y dé la vuelta por el lado largo: cada respuesta queda detrás de su tarjeta. Al final van todas las respuestas juntas.
 print-sheet-sent = Una ficha de práctica sin nombre.
 print-sheets-sent = { $children ->
-    [one] Fichas de práctica para { $children } estudiante, y una sin nombre. Dé a cada familia solo la suya.
-   *[other] Fichas de práctica para { $children } estudiantes, y una sin nombre. Dé a cada familia solo la suya.
+    [one] Fichas de práctica para { $children } niño o niña, y una sin nombre. Dé a cada familia solo la suya.
+   *[other] Fichas de práctica para { $children } niñas y niños, y una sin nombre. Dé a cada familia solo la suya.
   }
 print-squares-sent = Tablas de números, del 1 al 100 y del 101 al 200.
 

@@ -5,7 +5,7 @@ report-dots = un punto por cada tarde con práctica
 report-steps = Pequeños pasos siguientes
 report-not-said = Lo que esta página no dice
 report-page = página { $page } de { $of }
-report-child = estudiante { $number }
+report-child = niño o niña { $number }
 report-the-child = El niño o la niña
 report-foot = Hecho el { $day } con lo que la familia marcó en casa.
 
@@ -39,10 +39,10 @@ report-since-start = Desde el principio
 
 report-choose-class = { $title }: informes
 report-choose-child = { $title }: informe de { $name }
-report-every-child = Un PDF con una o dos páginas por cada estudiante, en palabras que la familia entiende.
+report-every-child = Un PDF con una o dos páginas por cada niño o niña, en palabras que la familia entiende.
 report-one-child = Un PDF de una o dos páginas, en palabras que la familia entiende.
 report-own-evenings = Trata solo de las tardes propias: no aparece nadie más, ni hay clasificación.
 report-choose-span = Elija desde cuándo y hágalo después.
 report-sent-one = El informe. Por favor, léalo antes de entregarlo.
-report-sent = Informes de { $children } estudiantes, cada uno en sus propias páginas. Por favor, léalos antes de entregarlos y dé a cada familia solo el suyo.
+report-sent = Informes de { $children } niñas y niños, cada uno en sus propias páginas. Por favor, léalos antes de entregarlos y dé a cada familia solo el suyo.
 report-nobody = Todavía no hay nadie en esta clase, así que no hay nada de lo que informar.

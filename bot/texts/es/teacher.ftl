@@ -3,7 +3,7 @@ teacher-welcome = Le damos la bienvenida. Ya es docente aquí.
 teacher-welcome-next = Ahora cree su clase: son unos tres minutos. Con /newclass puede hacerlo cuando quiera.
 
 teacher-ask-title = ¿Cómo se llama la clase? Por ejemplo: Clase Martín Pescador
-teacher-ask-roster = Envíe los apodos de los niños, uno por línea, de { $most } caracteres como máximo. Solo apodos, sin apellidos. O envíe la lista como archivo XLSX o CSV.
+teacher-ask-roster = Envíe los apodos de niñas y niños, uno por línea, de { $most } caracteres como máximo. Solo apodos, sin apellidos. O envíe la lista como archivo XLSX o CSV.
 teacher-ask-evening = ¿A qué hora sale la práctica? De { $from } a { $to }, por ejemplo 17:30. Cada familia puede elegir la suya.
 teacher-ask-nudge = ¿A qué hora sale el único recordatorio amable, si nadie ha marcado nada? Al menos { $gap } minutos después de la práctica y como muy tarde a las { $latest }.
 teacher-ask-digest = ¿A qué hora llega su resumen? Por ejemplo 20:00. Si es después de la práctica, incluye también esa tarde.

@@ -13,7 +13,7 @@ teachers-link-lead = Para traspasar { $class }
 teachers-link-co = Para un codocente de { $class }
 teachers-link-once = Para una persona, una vez, en { $days } días. Solo lo muestro ahora.
 teachers-link-note-lead = Quien lo abra pasa a ser docente responsable. Usted sigue como codocente hasta que deje la clase.
-teachers-link-note-co = Quien lo abra ve los apodos y los resultados de los niños: compártalo con cuidado.
+teachers-link-note-co = Quien lo abra ve los apodos y los resultados de niñas y niños: compártalo con cuidado.
 teachers-link-made = Desde que se mostró esto se ha creado un enlace; está más abajo. Si no ha llegado, toque otra vez.
 
 teachers-remove = ✗ Codocente { $number }, desde el { $day }
@@ -24,7 +24,7 @@ teachers-left = Ha dejado la clase.
 
 teachers-archived = { $class } está en el archivo.
 teachers-archived-now = Ya no se envía nada, tampoco las prácticas de esta tarde. Dentro de una hora se avisa una vez a cada familia de que la práctica termina.
-teachers-archived-undo = «{ $undo }» lo recupera todo, durante un día. Antes de que pase la hora no se entera nadie. Pasados { $days } días se borran los datos de los niños.
+teachers-archived-undo = «{ $undo }» lo recupera todo, durante un día. Antes de que pase la hora no se entera nadie. Pasados { $days } días se borran los datos de niñas y niños.
 
 teachers-joined-lead = Ahora da clase en { $class }, como docente responsable.
 teachers-joined-co = Ahora da clase en { $class }, como codocente.

@@ -2,9 +2,9 @@
 family-notice-heading = { $child } · { $class }
 family-notice-what = Quelques minutes de calcul mental chaque jour d’école. Vous lisez ou montrez les cartes, l’enfant répond à voix haute, vous touchez celles qui ne sont pas encore sues.
 family-notice-kept = Ce qui est gardé
-family-notice-kept-what = Le surnom, les cartes justes et les pages du cahier. Ni nom complet, ni date de naissance, ni photo, ni adresse.
+family-notice-kept-what = Le surnom, quelles cartes étaient justes et les pages du cahier. Ni nom complet, ni date de naissance, ni photo, ni adresse. De vous : ce compte de messagerie et vos réglages.
 family-notice-seen = Qui le voit
-family-notice-seen-by = Vous et les enseignants de la classe. Aucune autre famille. Les enseignants ne voient pas votre compte.
+family-notice-seen-by = Vous, les autres aides de l’enfant et les enseignants de la classe. Aucune autre famille. Les enseignants ne voient pas votre compte.
 family-notice-long = Combien de temps
 family-notice-how-long = Les résultats pendant 13 mois. Tout jusqu’à 30 jours après que l’enfant a quitté la classe. L’école décide ; le droit local s’applique.
 family-notice-choice = Votre choix, à tout moment

@@ -24,6 +24,7 @@ held-table-place = page dans un cahier
 
 held-table-you = vous
 held-table-chat = compte de messagerie
+held-table-language = langue
 held-table-way = façon de montrer les séances
 held-table-setting = réglage : { $setting }
 held-table-on = oui
@@ -60,7 +61,7 @@ held-table-code-single = une par une
 held-table-code-words = mots
 held-table-code-card = carte
 held-table-code-unmissed = pas touchée comme manquée
-held-table-code-greeting = salutation
+held-table-code-greeting = petit mot
 held-table-code-evening = soir
 held-table-code-reminder = plus tard, à la demande
 held-table-code-nudge = rappel

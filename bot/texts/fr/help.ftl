@@ -21,7 +21,7 @@ help-drill-here = { $child } : la séance du jour est là, /today la montre.
 help-drill-comes = { $child } : la séance arrive d’elle-même, { $days } à { $time }.
 help-command-today = /today · la séance du jour, à nouveau
 help-command-time = /time 18:00 · une autre heure, dès le prochain soir
-help-command-show = /show · clip, images ou texte seul, pour moins de données
+help-command-show = /show · clip, images ou texte seul, pour moins de données ; /settings · tout le reste
 help-command-stop = /stop · arrêter tout de suite ; /mydata et /erase · une copie, ou ne rien garder
 help-not-asked = Je n’attendais pas de message à l’instant, je n’ai donc rien changé.
 

@@ -15,5 +15,5 @@ months-evenings = { $count ->
    *[other] { $count } soirs pratiqués ensemble.
   }
 months-secure = Acquis depuis ce mois-ci : { $steps }.
-months-own = Il s’agit des soirs de votre enfant seul, à côté de ceux de personne. /settings l’arrête.
+months-own = Il s’agit des soirs de votre enfant seul, sans comparaison avec d’autres. /settings l’arrête.
 months-strand = { $strand } : { $right } sur { $asked } justes en douze semaines

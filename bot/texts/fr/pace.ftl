@@ -10,10 +10,10 @@ pace-more = { $count ->
   }
 pace-paused-until = Rien n’arrive avant le { $day }.
 pace-started-again = La séance revient, dès le prochain soir.
-pace-ask-day = Quel jour la séance doit-elle revenir ? Envoyez-le ainsi, en anglais ou en chiffres : 12 October ou 12.10.
-pace-bad-shape = Je n’ai pas pu lire { $typed } comme un jour. Envoyez-le ainsi : 12 October ou 12.10.
-pace-bad-date = { $typed } n’est pas une date du calendrier. Envoyez-la ainsi : 12 October ou 12.10.
-pace-bad-slash = { $typed } peut désigner deux dates. Écrivez le mois par un mot anglais, comme 12 October.
+pace-ask-day = Quel jour la séance doit-elle revenir ? Envoyez-le ainsi : 12 octobre
+pace-bad-shape = Je n’ai pas reconnu de jour dans { $typed }. Envoyez-le ainsi : 12 octobre
+pace-bad-date = { $typed } n’est pas une date du calendrier. Envoyez-la ainsi : 12 octobre
+pace-bad-slash = { $typed } peut désigner deux dates. Écrivez le mois en lettres, comme 12 octobre.
 pace-bad-weekday = Le { $day } est un { $weekday }. Envoyez le jour encore une fois, s’il vous plaît.
 pace-bad-past = Le { $day } est déjà passé. Envoyez un jour du { $first } au { $last }.
 pace-bad-far = Le { $day } est trop loin : une pause dure { $most } jours au plus. Envoyez un jour du { $first } au { $last }.
