@@ -98,9 +98,11 @@ async function settle(
 ): Promise<void> {
   const { store, log } = deps;
   const now = deps.clock.now();
+  const { kind } = delivery;
   switch (outcome.kind) {
     case 'sent': {
       const { messageId } = outcome;
+      deps.meter?.ended({ kind, outcome: 'sent' });
       return settleDelivery(store, delivery.id, { status: 'sent', messageId }, now);
     }
     case 'gone':
@@ -113,6 +115,7 @@ async function settle(
     case 'unknown': {
       const { problem } = outcome;
       log.warn({ ledgerId: delivery.id, problem }, 'delivery_unknown');
+      deps.meter?.ended({ kind, outcome: 'unknown', problem });
       return settleDelivery(store, delivery.id, { status: 'unknown', problem }, now);
     }
   }
@@ -125,8 +128,11 @@ async function fail(
   problem: string,
   from: 'planned' | 'attempting',
 ): Promise<null> {
-  if (problem !== 'not_wanted') {
-    deps.log.warn({ ledgerId: delivery.id, kind: delivery.kind, problem }, 'delivery_failed');
+  const { kind } = delivery;
+  const outcome = problem === 'not_wanted' ? problem : 'failed';
+  deps.meter?.ended({ kind, outcome, problem });
+  if (outcome === 'failed') {
+    deps.log.warn({ ledgerId: delivery.id, kind, problem }, 'delivery_failed');
   }
   const now = deps.clock.now();
   await settleDelivery(deps.store, delivery.id, { status: 'failed', problem }, now, [from]);

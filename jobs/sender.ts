@@ -1,4 +1,4 @@
-import { crashedBy, forgetChatSlots, problemOf, settleDelivery } from '../db/index.ts';
+import { crashedBy, forgetChatSlots, inRequest, problemOf, settleDelivery } from '../db/index.ts';
 import { deliver } from './deliver.ts';
 import type { SendDeps } from './ports.ts';
 import { recover } from './sweep.ts';
@@ -9,6 +9,8 @@ export interface Sender {
   drain(): Promise<number>;
   /** Takes up what earlier processes left behind, if no other one sends, and keeps sending until the store closes. */
   start(): Promise<void>;
+  /** Takes up no more; resolves once what is under way has ended. */
+  stop(): Promise<void>;
 }
 
 /** Chats forgotten at a time, once nothing was sent to them for so long. */
@@ -18,7 +20,7 @@ const CHAT_MS = 60_000;
 /** Puts ledger and courier together. */
 export function createSender(deps: SendDeps): Sender {
   const { store, botId, lanes } = deps;
-  const handler = async (ledgerId: string, isLast: boolean) => {
+  const send = async (ledgerId: string, isLast: boolean) => {
     try {
       await deliver(deps, ledgerId);
     } catch (error) {
@@ -28,6 +30,8 @@ export function createSender(deps: SendDeps): Sender {
       throw error;
     }
   };
+  const handler = (ledgerId: string, isLast: boolean) =>
+    inRequest({ id: `message ${ledgerId}` }, () => send(ledgerId, isLast));
   return {
     drain: () => store.queue.drain(botId, handler, lanes),
     start: async () => {
@@ -38,6 +42,7 @@ export function createSender(deps: SendDeps): Sender {
       });
       await store.queue.work(botId, handler, lanes);
     },
+    stop: () => store.queue.rest(botId),
   };
 }
 

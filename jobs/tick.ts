@@ -1,4 +1,11 @@
-import { listRunningClasses, problemOf } from '../db/index.ts';
+import {
+  claimLook,
+  endLook,
+  listClassesToLook,
+  nextLook,
+  problemOf,
+  readLooked,
+} from '../db/index.ts';
 import { classDayAt } from './class-day.ts';
 import { planDigest } from './plan-digests.ts';
 import { planEvenings } from './plan-evenings.ts';
@@ -7,7 +14,7 @@ import { planPace } from './plan-pace.ts';
 import { planReminders } from './plan-reminders.ts';
 import { planRetention } from './plan-retention.ts';
 import { planTerm } from './plan-term.ts';
-import type { PlanDeps } from './ports.ts';
+import type { PlanDeps, Planned } from './ports.ts';
 import { sweep } from './sweep.ts';
 
 /** What one tick did, in messages owed. `failures` counts classes whose planning threw. */
@@ -29,7 +36,7 @@ export async function tick(deps: PlanDeps): Promise<TickReport> {
   const report = { evenings: 0, reminders: 0, nudges: 0, digests: 0, failures: 0 };
   const swept = { abandoned: 0, woken: 0 };
   // One step or class with a fault must not cost the others their evening.
-  const guarded = async (fields: Readonly<Record<string, unknown>>, work: () => Promise<void>) => {
+  const guarded: Guarded = async (fields, work) => {
     try {
       await work();
     } catch (error) {
@@ -44,25 +51,67 @@ export async function tick(deps: PlanDeps): Promise<TickReport> {
   await guarded({ step: 'reminders' }, async () => {
     report.reminders += await planReminders(deps);
   });
-  for (const schoolClass of await listRunningClasses(deps.store)) {
-    const classId = schoolClass.id;
-    const look = () => classDayAt(deps.store, schoolClass, deps.clock.now());
-    // Term and pace before the evenings, which are made by the plan in force on the days the drill comes.
-    await guarded({ classId, step: 'term' }, async () => {
-      await planTerm(deps, schoolClass);
-    });
-    await guarded({ classId, step: 'pace' }, async () => {
-      await planPace(deps, await look());
-    });
-    await guarded({ classId, step: 'evenings' }, async () => {
-      report.evenings += await planEvenings(deps, await look());
-    });
-    await guarded({ classId, step: 'nudges' }, async () => {
-      report.nudges += await planNudges(deps, await look());
-    });
-    await guarded({ classId, step: 'digest' }, async () => {
-      report.digests += await planDigest(deps, await look());
-    });
+  for (const { id } of await listClassesToLook(deps.store, deps.clock.now())) {
+    await guarded({ classId: id, step: 'look' }, () => lookAtClass(deps, { id, report, guarded }));
   }
   return { ...report, ...swept };
+}
+
+/** Does one piece of work; what goes wrong with it is counted and logged, and costs nothing else. */
+type Guarded = (
+  fields: Readonly<Record<string, unknown>>,
+  work: () => Promise<void>,
+) => Promise<void>;
+
+interface Look {
+  readonly id: string;
+  readonly report: Counts;
+  readonly guarded: Guarded;
+}
+
+/** Counts of a tick that grow class by class. */
+interface Counts {
+  evenings: number;
+  nudges: number;
+  digests: number;
+  failures: number;
+}
+
+/**
+ * Plans what is due in one class, and notes when something may next be: by the clock, or as soon as the planners expect it. A
+ * look with a fault is not ended, and so happens again at the next tick.
+ */
+async function lookAtClass(deps: PlanDeps, { id, report, guarded }: Look): Promise<void> {
+  const { store, clock } = deps;
+  const now = clock.now();
+  const begun = await claimLook(store, id);
+  if (!begun) return;
+  const schoolClass = readLooked(begun);
+  const faults = report.failures;
+  const expected: Date[] = [];
+  const expect = ({ owed, again }: Planned) => {
+    if (again) expected.push(again);
+    return owed;
+  };
+  const today = () => classDayAt(store, schoolClass, clock.now());
+  const step = (name: string, work: () => Promise<void>) =>
+    guarded({ classId: id, step: name }, work);
+  // Term and pace before the evenings, which are made by the plan in force on the days the drill comes.
+  await step('term', () => planTerm(deps, schoolClass));
+  await step('pace', async () => {
+    await planPace(deps, await today());
+  });
+  await step('evenings', async () => {
+    report.evenings += expect(await planEvenings(deps, await today()));
+  });
+  await step('nudges', async () => {
+    report.nudges += expect(await planNudges(deps, await today()));
+  });
+  await step('digest', async () => {
+    report.digests += await planDigest(deps, await today());
+  });
+  if (report.failures > faults) return;
+  expected.push(await nextLook(store, schoolClass, now));
+  const next = new Date(Math.min(...expected.map((at) => at.getTime())));
+  await endLook(store, begun.look, { next, now });
 }

@@ -8,6 +8,8 @@ export interface LoggedCall {
   /** HTTP status; 0 when the connection was cut without an answer. */
   readonly status: number;
   readonly chatId?: number;
+  /** The message that it made or changed, also when the bot was never told. */
+  readonly messageId?: number;
   /** Milliseconds of the machine's clock. */
   readonly ms: number;
   /** Files are left out; `attach://` stands in their place. */
@@ -37,13 +39,13 @@ export interface CallLog {
 }
 
 /** Keeps the last calls in memory and tells of each. It is never written to a file. */
-export function createCallLog(added: () => void): CallLog {
+export function createCallLog(added: (call: LoggedCall) => void): CallLog {
   const calls: LoggedCall[] = [];
   return {
     add: (call) => {
       calls.push(call);
       if (calls.length > KEPT) calls.shift();
-      added();
+      added(call);
     },
     all: () => calls,
   };

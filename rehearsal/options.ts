@@ -1,3 +1,5 @@
+import type { LoggedCall } from './call-log.ts';
+
 /** A named instant the page offers, for example "the next evening"; the page adds day and time. */
 export interface Stop {
   readonly id: string;
@@ -53,6 +55,8 @@ export interface RehearsalOptions {
   readonly machineSleep?: (ms: number) => Promise<void>;
   /** Keeps the service's rate limits from the start, default false. */
   readonly limited?: boolean;
+  /** Hears of each call as it is logged; the log itself keeps the last 2000. */
+  readonly logged?: (call: LoggedCall) => void;
 }
 
 export interface Rehearsal {

@@ -90,7 +90,10 @@ export async function startRehearsal(options: RehearsalOptions): Promise<Rehears
     faults,
     limits: createRateLimits(pace, options.limited ?? false),
     // The page shows the log too, and a call that was refused changes nothing else.
-    log: createCallLog(revision.next),
+    log: createCallLog((call) => {
+      revision.next();
+      options.logged?.(call);
+    }),
     gate: options.gate,
     timeZone: options.timeZone,
     machineClock,

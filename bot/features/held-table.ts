@@ -1,4 +1,5 @@
 import type { HeldData } from '../../db/index.ts';
+import { isLanguage, LANGUAGES } from '../../drills/index.ts';
 import { cell } from '../digest/digest-table.ts';
 import { say } from '../language/index.ts';
 import { heldCode } from '../texts/held-table.ts';
@@ -81,6 +82,7 @@ function aboutYou({ you }: HeldData): HeldRow[] {
   const switches = ['bigger', 'noTiming', 'quiet', 'clockAid', 'monthly'] as const;
   return [
     [what, joinedAt, say('held-table-chat'), you.chatId, ''],
+    [what, joinedAt, say('held-table-language'), languageNamed(you.language), ''],
     [what, joinedAt, say('held-table-way'), heldCode(you.way), ''],
     ...switches.map((each): HeldRow => {
       const setting = say('held-table-setting', { setting: say(`settings-switch-${each}`) });
@@ -100,6 +102,11 @@ function aboutYou({ you }: HeldData): HeldRow[] {
       ],
     ),
   ];
+}
+
+/** A language under its own name for itself. */
+function languageNamed(tag: string): string {
+  return isLanguage(tag) ? LANGUAGES[tag] : tag;
 }
 
 function aboutMessages({ you }: HeldData): HeldRow[] {

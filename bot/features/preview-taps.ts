@@ -1,4 +1,10 @@
-import { currentBook, previewDrill, type TeacherScope } from '../../db/index.ts';
+import {
+  type Clock,
+  currentBook,
+  previewDrill,
+  type Store,
+  type TeacherScope,
+} from '../../db/index.ts';
 import { checkPlan } from '../../drills/index.ts';
 import { sendScreen } from '../chat/show.ts';
 import { type Preview, previewScreen } from '../screens/preview-screen.ts';
@@ -6,7 +12,7 @@ import { NEW_PREVIEW, OFFERED, unpackPreview } from '../screens/preview-state.ts
 import { planProblem } from '../texts/plan.ts';
 import { previewOver } from '../texts/preview.ts';
 import { readPlanScreen, workingPlan } from './read-plan.ts';
-import type { Tap, TapHandlers } from './tap.ts';
+import type { TapHandlers } from './tap.ts';
 import { teacherScope } from './teacher-scope.ts';
 import { readTermStand } from './term-stand.ts';
 
@@ -18,7 +24,7 @@ export const previewTaps: TapHandlers<'preview' | 'previewEnd'> = {
     const { plan } = await workingPlan(deps.store, scope);
     const [problem] = checkPlan(plan);
     if (problem) return tap.answer(planProblem(problem), 'alert');
-    const preview = await readPreview(tap, scope);
+    const preview = await readPreview(deps, scope);
     await tap.answer();
     // A message that has shown a picture cannot become a text again, so the plan's own message is left alone.
     if (at === NEW_PREVIEW) return sendScreen(deps, userId, previewScreen(preview, OFFERED, deps));
@@ -35,8 +41,10 @@ export const previewTaps: TapHandlers<'preview' | 'previewEnd'> = {
 };
 
 /** The drill of a child that is not there: its seed is the class's, and no mark is known of it. */
-async function readPreview({ deps }: Tap, scope: TeacherScope): Promise<Preview> {
-  const { store, clock } = deps;
+export async function readPreview(
+  { store, clock }: { readonly store: Store; readonly clock: Clock },
+  scope: TeacherScope,
+): Promise<Preview> {
   const { schoolClass, next: day } = await readTermStand(store, scope, clock.now());
   const { plan, isDraft } = await workingPlan(store, scope);
   const book = await currentBook(store, scope);

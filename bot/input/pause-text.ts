@@ -6,6 +6,9 @@ export type PauseDayProblem =
   | { readonly problem: 'shape' | 'date' | 'slash'; readonly value: string }
   | { readonly problem: 'weekday' | 'past' | 'far'; readonly day: SchoolDay };
 
+/** What may stand before the date, in any of our languages. */
+const UNTIL = /^(?:until|till|to|tot|bis(?:\s+zum)?|hasta|jusqu['’]?\s?au|au)\s+/iu;
+
 /** 29 February comes again after eight years at most. */
 const LEAP_CYCLE = 8;
 
@@ -21,7 +24,7 @@ export function readPauseDay(
   today: SchoolDay,
 ): { readonly day: SchoolDay } | PauseDayProblem {
   const typed = text.trim();
-  const found = readDate(typed.replace(/^(?:until|till|to|on)\s+/i, ''));
+  const found = readDate(typed.replace(UNTIL, ''));
   if (!found || !/^[\s.!]*$/.test(found.rest)) return { problem: 'shape', value: typed };
   if (found.slashed) return { problem: 'slash', value: typed };
   const day = placed(found.date, today);

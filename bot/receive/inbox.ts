@@ -5,6 +5,7 @@ import {
   claimUpdates,
   finishUpdate,
   HANDLER_TRIES,
+  inRequest,
   type Log,
   nextTryAt,
   problemOf,
@@ -35,6 +36,8 @@ export interface InboxDeps {
   readonly log: Log;
   readonly botId: number;
   readonly handler: UpdateHandler;
+  /** Called at each look into the inbox that the database has answered. */
+  readonly looked?: (() => void) | undefined;
 }
 
 /** What a look into the inbox came to: how many updates were taken, and when the next try of a failed one is due, if any is. */
@@ -91,13 +94,16 @@ export async function drainInbox(deps: InboxDeps, meanwhile?: Meanwhile): Promis
 
 /** Takes as many as fit in the hand. When that fails, what is in it is handled to its end first. */
 async function claim(
-  { store, clock, botId }: InboxDeps,
+  { store, clock, botId, looked }: InboxDeps,
   inHand: ReadonlySet<Promise<void>>,
 ): Promise<ClaimedUpdate[]> {
   const now = clock.now();
   const abandonedBefore = new Date(now.getTime() - ABANDONED_MS);
   try {
-    return await claimUpdates(store, { botId, abandonedBefore, limit: IN_HAND - inHand.size, now });
+    const limit = IN_HAND - inHand.size;
+    const claimed = await claimUpdates(store, { botId, abandonedBefore, limit, now });
+    looked?.();
+    return claimed;
   } catch (error) {
     await Promise.all(inHand);
     throw error;
@@ -118,7 +124,8 @@ function byPerson(updates: readonly ClaimedUpdate[]): ClaimedUpdate[][] {
 async function handleInOrder(deps: InboxDeps, own: readonly ClaimedUpdate[]): Promise<void> {
   try {
     for (const [place, update] of own.entries()) {
-      if (await handleOne(deps, update)) continue;
+      const request = { id: `update ${deps.botId}/${update.updateId}`, since: update.receivedAt };
+      if (await inRequest(request, () => handleOne(deps, update))) continue;
       const updateIds = own.slice(place + 1).map((later) => later.updateId);
       return await returnUpdates(deps.store, { botId: deps.botId, updateIds });
     }

@@ -1,10 +1,7 @@
 import type { Api } from 'grammy';
 import type { Log } from '../../db/index.ts';
 import { apiProblem } from '../chat/api-error.ts';
-import { type IntakeDeps, takeIn } from './take-in.ts';
-
-/** What we ask for; all else the service keeps to itself. */
-const ALLOWED = ['message', 'callback_query', 'my_chat_member'] as const;
+import { ALLOWED_UPDATES, type IntakeDeps, takeIn } from './take-in.ts';
 
 /** What the receiver needs. `api` allows for long polls. */
 export interface PollerDeps extends IntakeDeps {
@@ -24,7 +21,7 @@ export function createPoller(deps: PollerDeps): Poller {
   return {
     poll: async (timeout, signal) => {
       const updates = await deps.api.getUpdates(
-        { offset, timeout, limit: 100, allowed_updates: ALLOWED },
+        { offset, timeout, limit: 100, allowed_updates: ALLOWED_UPDATES },
         // grammY asks for its own AbortSignal type; the platform's is the same thing.
         signal as Parameters<Api['getUpdates']>[1],
       );
@@ -37,15 +34,25 @@ export function createPoller(deps: PollerDeps): Poller {
   };
 }
 
+/** How a poller goes on by itself. `isOurs`: whether this process is the one that receives; the service takes one at a time. */
+export interface Keeping {
+  isOurs(): Promise<boolean>;
+  sleep(milliseconds: number, signal: AbortSignal): Promise<void>;
+}
+
+/** After trouble, and while another process receives. */
+const PAUSE_MS = 3_000;
+
 /** Keeps polling until the signal; trouble is logged and waited out. Rejects when the token is not accepted. */
 export async function keepPolling(
   poller: Poller,
-  deps: PollerDeps & { sleep(milliseconds: number): Promise<void> },
+  deps: PollerDeps & Keeping,
   signal: AbortSignal,
 ): Promise<void> {
   while (!signal.aborted) {
     try {
-      await poller.poll(25, signal);
+      if (await deps.isOurs()) await poller.poll(25, signal);
+      else await deps.sleep(PAUSE_MS, signal);
     } catch (error) {
       if (signal.aborted) return;
       const problem = apiProblem(error);
@@ -54,7 +61,7 @@ export async function keepPolling(
         { problem: problem.kind, code: 'code' in problem ? problem.code : '' },
         'poll_failed',
       );
-      await deps.sleep(3_000);
+      await deps.sleep(PAUSE_MS, signal);
     }
   }
 }

@@ -1,44 +1,5 @@
-import { z } from 'zod';
 import { type Role, readRoles } from './roles.ts';
-
-/** Every setting, in one table: what it means is said here and in the README. All are optional. */
-const settings = z.object({
-  BOT_TOKEN: z
-    .string()
-    .transform((text) => text.split(',').map((token) => token.trim()))
-    .refine(
-      (tokens) => tokens.every((token) => /^\d+:[\w-]+$/.test(token)),
-      'looks like 123456:ABC-DEF, as the chat service gave it to you; several are parted by commas',
-    )
-    .refine(
-      (tokens) => new Set(tokens.map((token) => token.split(':')[0])).size === tokens.length,
-      'names the same bot twice',
-    )
-    .optional(),
-  DATABASE_URL: z
-    .string()
-    .regex(/^postgres(ql)?:\/\//, 'begins with postgres://')
-    .optional(),
-  DATA_DIR: z.string().min(1).default('data'),
-  PORT: z.coerce
-    .number('is a port from 0 (any that is free) to 65535')
-    .int('is a whole number')
-    .min(0, 'is 0 or more')
-    .max(65_535, 'is at most 65535')
-    .default(8080),
-  LOG_LEVEL: z
-    .enum(['debug', 'info', 'warn', 'error', 'silent'], 'is debug, info, warn, error or silent')
-    .optional(),
-  TEACHERS: z.enum(['invite', 'open'], 'is invite or open').default('invite'),
-  API_ROOT: z.url('is an address like http://127.0.0.1:8081').optional(),
-  SENDS_A_SECOND: z.coerce
-    .number('is a number of messages a second')
-    .positive('is more than 0')
-    .max(100_000, 'is at most 100000')
-    .optional(),
-  FFMPEG: z.string().min(1).optional(),
-  CLOCK_START: z.iso.datetime('is an instant like 2026-09-14T17:25:00Z').optional(),
-});
+import { settings } from './settings.ts';
 
 /** How this process runs. In rehearsal nothing leaves the computer. */
 export type Config = {
@@ -50,6 +11,9 @@ export type Config = {
   readonly clockStart: Date | undefined;
   /** Who may become a teacher: who is invited, or anybody. */
   readonly teachers: 'invite' | 'open';
+  /** The address that ports listen on, and the port on which the process can be watched. */
+  readonly listenOn: string;
+  readonly healthPort: number | undefined;
 } & (
   | { readonly mode: 'rehearsal'; readonly port: number }
   | {
@@ -62,10 +26,20 @@ export type Config = {
       readonly isPart: boolean;
       /** For bots that are allowed another rate than most. */
       readonly sendsASecond: number | undefined;
+      /** How updates come in; absent, the process asks for them. */
+      readonly webhook: Webhook | undefined;
     }
 );
 
+/** Where the service brings updates: the address that it calls, and the port behind it. */
+export interface Webhook {
+  readonly url: string;
+  readonly port: number;
+}
+
 const SERVICE = 'https://api.telegram.org';
+/** Bot API, setWebhook, "Notes": the ports that are supported. A server of one's own takes any, and HTTP too. */
+const WEBHOOK_PORTS = ['443', '80', '88', '8443'];
 
 /** A setting that cannot be used; the message says which, why, and what to do. */
 export class ConfigError extends Error {}
@@ -100,12 +74,17 @@ export function readConfig(
     logLevel: rest.LOG_LEVEL ?? (BOT_TOKEN ? 'info' : 'warn'),
     ffmpeg: rest.FFMPEG,
     teachers: rest.TEACHERS,
+    listenOn: rest.LISTEN_ON,
+    healthPort: rest.HEALTH_PORT,
     clockStart: CLOCK_START ? new Date(CLOCK_START) : undefined,
   };
   const { roles, isPart } = rolesOf(args, { DATABASE_URL: rest.DATABASE_URL, BOT_TOKEN });
   if (!BOT_TOKEN && !isPart) return { ...common, mode: 'rehearsal', port: rest.PORT };
+  const { WEBHOOK_URL: url, WEBHOOK_PORT: port } = rest;
+  if (url !== undefined) checkWebhook(url, API_ROOT !== undefined);
   return {
     ...{ ...common, mode: 'live', roles, isPart, sendsASecond: rest.SENDS_A_SECOND },
+    webhook: url === undefined ? undefined : { url, port },
     ...{ tokens: BOT_TOKEN ?? [], apiRoot: API_ROOT ?? SERVICE },
   };
 }
@@ -130,6 +109,22 @@ function rolesOf(
     );
   }
   return { roles, isPart: asked };
+}
+
+/** What the service itself would refuse, or call in vain. */
+function checkWebhook(address: string, isOwnServer: boolean): void {
+  const { protocol, port, pathname, search, hash } = new URL(address);
+  if (pathname !== '/' || search !== '' || hash !== '') {
+    throw new ConfigError(
+      'WEBHOOK_URL: is an address without a path, like https://bot.example.org. The path is ours, and secret.',
+    );
+  }
+  if (isOwnServer) return;
+  if (protocol !== 'https:' || !WEBHOOK_PORTS.includes(port || '443')) {
+    throw new ConfigError(
+      `WEBHOOK_URL: the chat service calls https:// on port ${WEBHOOK_PORTS.join(', ')} only. Put a proxy with a certificate there.`,
+    );
+  }
 }
 
 function isLoopback(url: string): boolean {

@@ -4,12 +4,14 @@ import {
   createTurnstile,
   knowBot,
   type Log,
+  type Meter,
   type Pace,
   readClassBot,
   type Store,
   type Turnstile,
 } from '../../db/index.ts';
 import { createSender, type Sender } from '../../jobs/index.ts';
+import { countCalls } from '../chat/count-calls.ts';
 import { countData } from '../chat/count-data.ts';
 import { createDownload } from '../chat/download.ts';
 import { nameLostSends } from '../chat/lost-send.ts';
@@ -22,7 +24,9 @@ import type { BotDeps, TeachersWanted } from '../deps.ts';
 import type { Painter } from '../media/index.ts';
 import type { InboxDeps } from '../receive/inbox.ts';
 import { createPoller, type Poller, type PollerDeps } from '../receive/poller.ts';
+import { type WebhookKey, webhookKey } from '../receive/webhook-key.ts';
 import { createCourier } from '../send/courier.ts';
+import type { Pulse } from '../watch/pulse.ts';
 
 /** Seconds until a call without an answer is given up; a long poll may take longer. */
 const CALL_SECONDS = 20;
@@ -41,6 +45,9 @@ export interface ConnectDeps {
   readonly teachers: TeachersWanted;
   readonly clips?: Clips | undefined;
   readonly sendsASecond?: number | undefined;
+  readonly sendsASecondInChat?: number | undefined;
+  readonly meter: Meter;
+  readonly pulse?: Pulse | undefined;
   /** How the bots of this process call the service, by id; each adds itself. */
   readonly apis: Map<number, Api>;
 }
@@ -55,20 +62,25 @@ export interface ConnectedBot {
   readonly inbox: InboxDeps;
   readonly poller: Poller;
   readonly polling: PollerDeps;
+  readonly key: WebhookKey;
   linkOf(payload: string): string;
 }
 
 /** Asks the service who the bot is, and so fails early when the token is wrong; then puts its parts together. */
 export async function connectBot(deps: ConnectDeps, token: string): Promise<ConnectedBot> {
-  const { store, clock, log, pace, apiRoot } = deps;
+  const { store, clock, log, pace, apiRoot, meter } = deps;
   const callApi = (timeoutSeconds: number) => new Api(token, { apiRoot, timeoutSeconds });
   const api = callApi(CALL_SECONDS);
   const botInfo = await api.getMe();
   const { id: botId, username } = botInfo;
   await knowBot(store, { botId, username });
-  const turnstile = createTurnstile({ store, botId, pace, perSecond: deps.sendsASecond });
+  const turnstile = createTurnstile({
+    ...{ store, botId, pace },
+    ...{ perSecond: deps.sendsASecond, perSecondInChat: deps.sendsASecondInChat },
+  });
   const counted = countData(deps);
-  api.config.use(takeTurns(turnstile), retryRefused(pace.sleep), nameLostSends, counted);
+  const calls = countCalls(deps);
+  api.config.use(calls, takeTurns(turnstile), retryRefused(pace.sleep), nameLostSends, counted);
   deps.apis.set(botId, api);
   const linkOf = linksTo(username);
   const own: BotDeps = {
@@ -79,13 +91,17 @@ export async function connectBot(deps: ConnectDeps, token: string): Promise<Conn
     apiOf: (id) => deps.apis.get(id) ?? null,
   };
   const bulk = callApi(CALL_SECONDS);
-  bulk.config.use(keepQuiet, counted);
+  bulk.config.use(calls, keepQuiet, counted);
   const courier = createCourier({ ...own, api: bulk });
-  const polling = { api: callApi(POLL_SECONDS), store, clock, log, botId };
+  const polling = { api: callApi(POLL_SECONDS), store, clock, log, botId, meter };
+  const looked = () => deps.pulse?.beat('work');
   return {
-    ...{ botId, username, api, turnstile, linkOf, polling },
-    sender: createSender({ store, clock, log, pace, courier, botId, turnstile, lanes: LANES }),
-    inbox: { store, clock, log, botId, handler: createBot(own, { token, botInfo }) },
+    ...{ botId, username, api, turnstile, linkOf, polling, key: webhookKey(token) },
+    sender: createSender({
+      ...{ store, clock, log, pace, courier, botId, turnstile, meter },
+      lanes: LANES,
+    }),
+    inbox: { store, clock, log, botId, looked, handler: createBot(own, { token, botInfo }) },
     poller: createPoller(polling),
   };
 }

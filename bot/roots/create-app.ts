@@ -1,14 +1,27 @@
-import type { Clock, Log, Pace, Store } from '../../db/index.ts';
+import type { Update } from 'grammy/types';
+import type { Hono } from 'hono';
+import {
+  type Clock,
+  type Log,
+  type Meter,
+  noMeter,
+  type Pace,
+  type Store,
+} from '../../db/index.ts';
 import type { Drill, Language } from '../../drills/index.ts';
 import { createRenderAhead, type RenderAhead, type TickReport, tick } from '../../jobs/index.ts';
 import type { Clips } from '../clip/index.ts';
 import type { TeachersWanted } from '../deps.ts';
 import { createPainter, type Painter } from '../media/index.ts';
 import { drainInbox } from '../receive/inbox.ts';
+import { takeIn } from '../receive/take-in.ts';
+import { createWebhook } from '../receive/webhook.ts';
 import { clipOf } from '../screens/clips.ts';
+import type { Pulse } from '../watch/pulse.ts';
 import { type ConnectDeps, type ConnectedBot, connectBot } from './connect-bot.ts';
 import { ROLES, type Role } from './roles.ts';
 import { type Running, runRoles } from './run-roles.ts';
+import { timedPainter } from './timed.ts';
 
 /** What an app is made of. */
 export interface AppDeps {
@@ -21,13 +34,19 @@ export interface AppDeps {
   readonly apiRoot: string;
   /** What this process does; everything, unless said otherwise. */
   readonly roles?: ReadonlySet<Role>;
-  /** For bots that are allowed another rate than most. */
+  /** For bots that are allowed other rates than most. */
   readonly sendsASecond?: number | undefined;
+  readonly sendsASecondInChat?: number | undefined;
   readonly painter?: Painter;
   /** Who may become a teacher; by invitation only, unless said otherwise. */
   readonly teachers?: TeachersWanted;
   /** Left out, families see picture sheets. Closing them is the caller's. */
   readonly clips?: Clips;
+  /** Where the service reaches us; left out, we ask it for updates. */
+  readonly webhookUrl?: string | undefined;
+  /** Left out, nothing is counted. */
+  readonly meter?: Meter;
+  readonly pulse?: Pulse;
 }
 
 /** One process of the bot, with some or all of its roles. */
@@ -36,6 +55,8 @@ export interface App extends Running {
   readonly usernames: readonly string[];
   /** A link that opens the first bot. */
   linkOf(payload: string): string;
+  /** Where updates come in by webhook, to be put on a port. */
+  readonly webhook: Hono;
   /** The clock and the senders, by hand: for scripts, tests and a rehearsal's moved clock. */
   readonly engine: {
     /** Plans what is due now. */
@@ -51,11 +72,13 @@ export interface App extends Running {
 
 /** Puts everything together. Asks the service who the bots are, and so fails early when a token is wrong. */
 export async function createApp(deps: AppDeps): Promise<App> {
-  const { store, clock, log, pace, clips, roles = new Set(ROLES) } = deps;
+  const { store, clock, log, pace, clips, pulse, webhookUrl } = deps;
+  const { roles = new Set(ROLES), meter = noMeter } = deps;
   const shared: ConnectDeps = {
     ...{ store, clock, pace, log, clips, apiRoot: deps.apiRoot },
-    ...{ sendsASecond: deps.sendsASecond, teachers: deps.teachers ?? 'invite' },
-    painter: deps.painter ?? createPainter(),
+    ...{ sendsASecond: deps.sendsASecond, sendsASecondInChat: deps.sendsASecondInChat },
+    teachers: deps.teachers ?? 'invite',
+    ...{ meter, pulse, painter: timedPainter(deps.painter ?? createPainter(), meter) },
     apis: new Map(),
   };
   const bots: ConnectedBot[] = [];
@@ -64,13 +87,22 @@ export async function createApp(deps: AppDeps): Promise<App> {
     ...{ store, clock, log },
     prepare: (drill, language) => drawClips(clips, drill, language),
   });
-  const plan = () => tick({ store, clock, log });
+  const plan = async () => {
+    const report = await tick({ store, clock, log });
+    meter.abandoned(report.abandoned);
+    return report;
+  };
+  const doors = bots.map(({ key, polling }) => ({
+    key,
+    take: (update: Update) => takeIn(polling, [update]),
+  }));
   const drain = () => sum(bots, ({ sender }) => sender.drain());
   return {
     usernames: bots.map(({ username }) => username),
     linkOf: (payload) => bots[0]?.linkOf(payload) ?? '',
     engine: { tick: plan, drain },
     ahead,
+    webhook: createWebhook({ doors, pace, log, meter }),
     settle: async () => {
       for (;;) {
         const received = await sum(bots, ({ poller }) => poller.poll(0));
@@ -78,7 +110,7 @@ export async function createApp(deps: AppDeps): Promise<App> {
         if (received + handled + (await drain()) === 0) return;
       }
     },
-    ...runRoles({ store, log, pace, roles, bots, ahead, tick: plan }),
+    ...runRoles({ store, log, pace, pulse, roles, bots, ahead, webhookUrl, tick: plan }),
   };
 }
 

@@ -36,7 +36,8 @@ export const DEMO_FAMILIES: readonly { readonly id: number; readonly helps: read
     { id: 2011, helps: ['Clover'] },
   ];
 
-const PLAN: WeekPlan = {
+/** What the invented class practises. */
+export const DEMO_PLAN: WeekPlan = {
   parts: [
     { rung: 'bonds.to10', cards: 10, seconds: 3 },
     { rung: 'takeaway.to10', cards: 8, seconds: 3 },
@@ -80,7 +81,7 @@ export async function loadDemoClass(stage: DemoStage): Promise<TeacherScope> {
   const book = { title: 'Pebble Path', firstPage: 1, lastPage: 64, pagesADay: 2 };
   await addBook(stage.store, scope, { book, now });
   await addBook(stage.store, scope, { book: { ...book, title: 'Pebble Path 2' }, now });
-  await saveDraftPlan(stage.store, scope, { plan: PLAN, now });
+  await saveDraftPlan(stage.store, scope, { plan: DEMO_PLAN, now });
   await activatePlan(stage.store, scope, now);
   await say(stage, '/class');
   return scope;

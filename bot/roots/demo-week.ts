@@ -8,36 +8,46 @@ import { type Story, tellStory } from './demo-story.ts';
 import { Phone } from './phone.ts';
 import { openStage, type Stage } from './stage.ts';
 
-const FOLDER = 'demo-week';
 const ZONE = 'Europe/London';
 const MONDAY = '2026-09-14';
+const SCHOOL_DAYS = 5;
 
-/** Plays one school week of the demo class and leaves what everybody saw in a folder. */
-async function main(): Promise<void> {
-  await rm(FOLDER, { recursive: true, force: true });
-  await mkdir(FOLDER, { recursive: true });
-  const week = await openWeek();
-  await loadDemoClass({ ...week, zone: ZONE });
-  for (let day = 0; day < 5; day += 1) await playDay(week, day);
-  await tellDigest(week);
-  const phones = await week.story.write();
-  await week.close();
-  process.stdout.write(
-    `A week of Kingfisher class is in ${FOLDER}/: ${phones} phones in ${FOLDER}/phones, pictures and the digest in ${FOLDER}/pictures.\n`,
-  );
+/**
+ * Plays one school week of the demo class and leaves what everybody saw in a folder, whose content is replaced. Returns how many
+ * phones. `onDay` hears how many of the five days are done.
+ */
+export async function playDemoWeek(
+  folder: string,
+  onDay: (done: number, all: number) => void = () => {},
+): Promise<number> {
+  await rm(folder, { recursive: true, force: true });
+  await mkdir(folder, { recursive: true });
+  const week = await openWeek(folder);
+  try {
+    onDay(0, SCHOOL_DAYS);
+    await loadDemoClass({ ...week, zone: ZONE });
+    for (let day = 0; day < SCHOOL_DAYS; day += 1) {
+      await playDay(week, day);
+      onDay(day + 1, SCHOOL_DAYS);
+    }
+    await tellDigest(week);
+    return await week.story.write();
+  } finally {
+    await week.close();
+  }
 }
 
 interface Week extends Stage {
   readonly story: Story;
 }
 
-async function openWeek(): Promise<Week> {
+async function openWeek(folder: string): Promise<Week> {
   const stage = await openStage(at(0, '09:00'));
   const time = () => {
     const local = localTimeAt(stage.clock.now(), ZONE);
     return `${local.day} ${local.time}`;
   };
-  return { ...stage, story: tellStory(FOLDER, stage.client, time) };
+  return { ...stage, story: tellStory(folder, stage.client, time) };
 }
 
 async function playDay(week: Week, day: number): Promise<void> {
@@ -86,8 +96,3 @@ function at(day: number, time: string): Date {
   const date: SchoolDay = addDays(monday, day);
   return instantAt(date, timeOfDay, ZONE);
 }
-
-main().catch((error) => {
-  process.stderr.write(`${error instanceof Error ? error.stack : String(error)}\n`);
-  process.exit(1);
-});

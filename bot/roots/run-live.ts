@@ -34,9 +34,8 @@ export async function runLive(config: Config & { mode: 'live' }, log: Log): Prom
       welcome: welcome(config, app, doors.told, invite && app.linkOf(INVITE_PREFIX + invite)),
       stop: async () => {
         await control?.close();
-        // Whoever calls from now on hears at once that nobody is there, and comes again.
-        await doors.close();
-        await app.stop();
+        // Whoever calls from now on finds nobody there, and comes again. What is still stored waits in the inbox.
+        await Promise.all([doors.close(), app.stop()]);
         await clips.close();
         await store.close();
       },

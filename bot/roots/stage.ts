@@ -9,6 +9,8 @@ import { createLog } from './log.ts';
 export interface Stage {
   readonly store: OpenStore;
   readonly client: RehearsalClient;
+  /** The page of phones. */
+  readonly url: string;
   readonly clock: { now(): Date };
   readonly app: App;
   settle(): Promise<void>;
@@ -35,10 +37,19 @@ export async function openStage(start: Date): Promise<Stage> {
     control: { now: clock.now, moveTo: async () => {}, stops: async () => [] },
   });
   const { apiRoot, url } = rehearsal;
-  const app = await createApp({ store, clock, log, pace: realPace, tokens: [TOKEN], apiRoot });
+  const app = await createApp({
+    store,
+    clock,
+    log,
+    pace: realPace,
+    tokens: [TOKEN],
+    apiRoot,
+    sendsASecondInChat: 1_000,
+  });
   return {
     store,
     client: new RehearsalClient(url),
+    url,
     clock,
     app,
     settle: app.settle,

@@ -1,12 +1,14 @@
 import { and, eq } from 'drizzle-orm';
 import { keepAct } from '../acts/keep-act.ts';
 import type { Inverse } from '../acts/undo-act.ts';
+import { localTimeAt } from '../calendar/zone.ts';
 import { getClass, type TeacherScope } from '../classes/get-class.ts';
 import { lockClass } from '../classes/lock-class.ts';
 import type { Store } from '../connection/db.ts';
 import { inTransaction } from '../connection/transaction.ts';
 import { AppError } from '../errors.ts';
 import { oweMoved } from '../ledger/owe-moved.ts';
+import { changePace } from '../pace/change-pace.ts';
 import { book, child, classTeacher, schoolClass } from '../schema/index.ts';
 import { checkPlace, nextNumber } from './class-places.ts';
 import { lockChild } from './own-child.ts';
@@ -83,5 +85,21 @@ async function seat(
     .set({ classId, number, timeSince: now })
     .where(eq(child.id, childId));
   await inner.db.update(book).set({ classId }).where(eq(book.childId, childId));
+  await announceAnew(inner, { childId, classId, now });
   await oweMoved(inner, { childId, classId, now });
+}
+
+/** Fewer evenings that were announced to the one class's teachers are announced to the other's before anything changes. */
+async function announceAnew(
+  inner: Store,
+  { childId, classId, now }: { childId: string; classId: string; now: Date },
+): Promise<void> {
+  const [to] = await inner.db
+    .select({ zone: schoolClass.zone })
+    .from(schoolClass)
+    .where(eq(schoolClass.id, classId));
+  const { day } = localTimeAt(now, to?.zone ?? 'UTC');
+  await changePace(inner, { childId, day, now, isWord: false }, (pace) =>
+    pace.announced === null ? pace : { ...pace, announced: null },
+  );
 }

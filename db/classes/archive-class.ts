@@ -10,6 +10,7 @@ import { ledger, schoolClass } from '../schema/index.ts';
 import { revoke } from '../teachers/invite-colleague.ts';
 import { lockAsLead } from '../teachers/list-teachers.ts';
 import type { TeacherScope } from './get-class.ts';
+import { LOOK_NOW } from './look-again.ts';
 
 /** What the ledger says of a message that was called off because its class was archived. */
 const CALLED_OFF = 'class archived';
@@ -46,7 +47,10 @@ export async function undoArchiving(
     .where(eq(schoolClass.id, classId))
     .for('update');
   if (!row?.archivedAt) throw new AppError('conflict', 'undo');
-  await inner.db.update(schoolClass).set({ archivedAt: null }).where(eq(schoolClass.id, classId));
+  await inner.db
+    .update(schoolClass)
+    .set({ archivedAt: null, lookAt: LOOK_NOW })
+    .where(eq(schoolClass.id, classId));
   const wereTold = await callOffNews(inner, classId, now);
   if (wereTold) await oweClassNews(inner, 'class_resumed', { classId, by, now });
   await callBack(inner, { which: [eq(ledger.classId, classId)], because: CALLED_OFF, now });

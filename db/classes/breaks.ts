@@ -12,6 +12,7 @@ import { isTitle } from './check-class.ts';
 import { MOST_BREAKS_AT_ONCE } from './class-limits.ts';
 import { getClass, type TeacherScope } from './get-class.ts';
 import { lockClass } from './lock-class.ts';
+import { lookAgain } from './look-again.ts';
 import { storedDay } from './school-class.ts';
 
 /** A break with its title and id. */
@@ -126,6 +127,7 @@ export async function undoBreakRemoval(
 }
 
 async function remove(inner: Store, classId: string, ids: readonly string[], now: Date) {
+  await lookAgain(inner, eq(schoolClass.id, classId));
   const removed = await inner.db
     .delete(classBreak)
     .where(and(inArray(classBreak.id, [...ids]), eq(classBreak.classId, classId)))

@@ -7,6 +7,7 @@ import { ledger, schoolClass } from '../schema/index.ts';
 import { type ClassSettings, checkClassSettings } from './check-class.ts';
 import { gradeKept } from './class-grade.ts';
 import { getClass, type TeacherScope } from './get-class.ts';
+import { LOOK_NOW } from './look-again.ts';
 import type { SchoolClass } from './school-class.ts';
 
 /**
@@ -36,6 +37,7 @@ export async function updateClass(
         ...settings,
         weekdays: [...settings.weekdays],
         digestSince,
+        lookAt: LOOK_NOW,
         ...(haveTimesChanged(before, settings, day) ? { timesSince: input.now } : {}),
       })
       .where(eq(schoolClass.id, id));

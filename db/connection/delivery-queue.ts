@@ -35,6 +35,8 @@ export interface DeliveryQueue {
   enqueue(db: Db, jobs: readonly DeliveryJob[]): Promise<void>;
   /** Keeps handling a bot's jobs until the engine stops. `lanes` messages are in flight at a time. */
   work(botId: number, handler: DeliveryHandler, lanes: number): Promise<void>;
+  /** Takes no more of a bot's jobs; resolves once those that were taken have been handled. */
+  rest(botId: number): Promise<void>;
   /** Handles what is waiting for a bot now and returns how many jobs that were. */
   drain(botId: number, handler: DeliveryHandler, lanes: number): Promise<number>;
 }
@@ -89,6 +91,7 @@ export async function createDeliveryQueue(boss: PgBoss): Promise<DeliveryQueue> 
         (jobs) => runJobs(jobs, handler, 1),
       );
     },
+    rest: (botId) => boss.offWork(queueOf(botId), { wait: true }),
     drain: (botId, handler, lanes) => drain(boss, queueOf(botId), handler, lanes),
   };
 }

@@ -3,3 +3,4 @@ export type { DeliveryHandler, DeliveryJob, DeliveryQueue } from './delivery-que
 export { openEmbedded } from './open-embedded.ts';
 export { openServer } from './open-server.ts';
 export type { Peers, Topic } from './peers.ts';
+export { type DatabaseState, probeEmbedded, probeServer } from './probe.ts';

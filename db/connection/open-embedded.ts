@@ -1,10 +1,10 @@
 import { mkdir } from 'node:fs/promises';
 import { dirname } from 'node:path';
-import { PGlite } from '@electric-sql/pglite';
 import { drizzle } from 'drizzle-orm/pglite';
 import { migrate } from 'drizzle-orm/pglite/migrator';
 import { fromPglite, PgBoss } from 'pg-boss';
 import * as schema from '../schema/index.ts';
+import { createEmbedded } from './create-embedded.ts';
 import type { OpenStore } from './db.ts';
 import { createDeliveryQueue } from './delivery-queue.ts';
 import { MIGRATIONS_FOLDER } from './migrations-folder.ts';
@@ -21,7 +21,7 @@ export async function openEmbedded(
   onEngineError: (error: Error) => void,
 ): Promise<OpenStore> {
   if (folder) await mkdir(dirname(folder), { recursive: true });
-  const pglite = await PGlite.create(folder ?? 'memory://');
+  const pglite = await createEmbedded(folder);
   const db = drizzle(pglite, { schema });
   await migrate(db, { migrationsFolder: MIGRATIONS_FOLDER });
   const boss = new PgBoss({ backend: 'pglite', db: fromPglite(pglite), useListenNotify: true });

@@ -1,7 +1,9 @@
 import { and, eq, inArray, isNull, sql } from 'drizzle-orm';
 import type { TimeOfDay } from '../../drills/index.ts';
 import { isEveningTime } from '../classes/check-class.ts';
+import { lookAgain } from '../classes/look-again.ts';
 import type { Store } from '../connection/db.ts';
+import { inTransaction } from '../connection/transaction.ts';
 import { AppError } from '../errors.ts';
 import { child, helperChild, schoolClass } from '../schema/index.ts';
 
@@ -23,13 +25,17 @@ export async function setEveningTime(
     .from(schoolClass)
     .where(eq(schoolClass.id, child.classId));
   const now = sql.param(input.now, child.timeSince);
-  const changed = await store.db
-    .update(child)
-    .set({
-      eveningTime: input.time,
-      timeSince: sql`case when coalesce(${child.eveningTime}, (${classTime})) = ${input.time} then ${child.timeSince} else ${now} end`,
-    })
-    .where(inArray(child.id, own))
-    .returning({ id: child.id });
-  return changed.length;
+  const classes = store.db.select({ id: child.classId }).from(child).where(inArray(child.id, own));
+  return inTransaction(store, async (inner) => {
+    await lookAgain(inner, inArray(schoolClass.id, classes));
+    const changed = await inner.db
+      .update(child)
+      .set({
+        eveningTime: input.time,
+        timeSince: sql`case when coalesce(${child.eveningTime}, (${classTime})) = ${input.time} then ${child.timeSince} else ${now} end`,
+      })
+      .where(inArray(child.id, own))
+      .returning({ id: child.id });
+    return changed.length;
+  });
 }

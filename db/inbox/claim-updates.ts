@@ -18,6 +18,7 @@ export interface ClaimedUpdate {
   readonly updateId: number;
   readonly actorId: number | null;
   readonly payload: unknown;
+  readonly receivedAt: Date;
   /** How often it has been tried, this time included. */
   readonly tries: number;
   /** Stands for updates that were left out because too many came at once: it has no payload, the person is to be told. */
@@ -69,6 +70,7 @@ export async function claimUpdates(store: Store, claim: UpdateClaim): Promise<Cl
         updateId: inbox.updateId,
         actorId: inbox.actorId,
         payload: inbox.payload,
+        receivedAt: inbox.receivedAt,
         tries: inbox.tries,
         shed: inbox.shed,
       });

@@ -13,29 +13,36 @@ export interface IncomingUpdate {
   readonly payload: unknown;
 }
 
+/** What became of updates that came in: rows that are new, and updates of which nothing is kept. */
+export interface Stored {
+  readonly stored: number;
+  readonly leftOut: number;
+}
+
 /** How long a person who was told that something was left out is not told again. */
 const TOLD_MS = 10 * 60_000;
 
 /**
  * Stores updates before they are acknowledged. One that was stored before is left as it is. Of a person of whom
  * `MOST_WAITING` wait already nothing more is kept; the first one left out becomes a row without payload (`shed`), by which
- * the person is told, once in ten minutes. Returns how many rows are new.
+ * the person is told, once in ten minutes.
  */
 export async function storeUpdates(
   store: Store,
   input: { botId: number; updates: readonly IncomingUpdate[]; now: Date },
-): Promise<number> {
-  if (input.updates.length === 0) return 0;
+): Promise<Stored> {
+  if (input.updates.length === 0) return { stored: 0, leftOut: 0 };
   return inTransaction(store, async (inner) => {
     const isNew = await newOnes(inner, input);
     const { kept, told } = shareOut(isNew, await waitingOf(inner, input));
+    const leftOut = isNew.length - kept.length;
     const rows = [
       ...kept.map((update) => ({ ...update, payload: storableJson(update.payload), shed: false })),
       ...told.map((update) => ({ ...update, payload: null, shed: true })),
     ];
-    if (rows.length === 0) return 0;
+    if (rows.length === 0) return { stored: 0, leftOut };
     await tell(inner, 'inbox', String(input.botId));
-    return insert(inner, rows, input);
+    return { stored: await insert(inner, rows, input), leftOut };
   });
 }
 

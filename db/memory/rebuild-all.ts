@@ -7,16 +7,21 @@ import { refreshScores } from './refresh-scores.ts';
 
 /**
  * Writes everything derived anew, child by child: first the scores from marks and run results, then the memory, which reads
- * off the scores which marks count. Returns how many children.
+ * off the scores which marks count. `onChild` hears how many of all children are done. Returns how many children.
  */
-export async function rebuildAll(store: Store): Promise<number> {
+export async function rebuildAll(
+  store: Store,
+  onChild: (done: number, all: number) => void = () => {},
+): Promise<number> {
   const children = await store.db.select({ id: child.id }).from(child);
-  for (const { id } of children) {
+  onChild(0, children.length);
+  for (const [at, { id }] of children.entries()) {
     await inTransaction(store, async (inner) => {
       await lockEvenings(inner, id);
       await refreshScores(inner, id);
       await refreshAllMemory(inner, id);
     });
+    onChild(at + 1, children.length);
   }
   return children.length;
 }

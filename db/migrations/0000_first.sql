@@ -327,7 +327,9 @@ CREATE TABLE "class" (
 	"archived_at" timestamp with time zone,
 	"sibling_age" integer DEFAULT 12 NOT NULL,
 	"pace_day" date,
-	"top_number" integer DEFAULT 0 NOT NULL
+	"top_number" integer DEFAULT 0 NOT NULL,
+	"look_at" timestamp with time zone DEFAULT '1970-01-01T00:00:00.000Z' NOT NULL,
+	"looked_at" timestamp with time zone DEFAULT '1970-01-01T00:00:00.000Z' NOT NULL
 );
 --> statement-breakpoint
 CREATE TABLE "slip" (
@@ -489,6 +491,8 @@ ALTER TABLE "week_plan" ADD CONSTRAINT "week_plan_class_id_class_id_fk" FOREIGN 
 CREATE INDEX "chat_rate_passed" ON "chat_rate" USING btree ("bot_id","next_at");--> statement-breakpoint
 CREATE INDEX "code_miss_by_chat" ON "code_miss" USING btree ("chat_id","at");--> statement-breakpoint
 CREATE INDEX "code_miss_by_time" ON "code_miss" USING btree ("at");--> statement-breakpoint
+CREATE INDEX "data_used_old" ON "data_used" USING btree ("month");--> statement-breakpoint
+CREATE INDEX "expectation_old" ON "expectation" USING btree ("created_at");--> statement-breakpoint
 CREATE INDEX "inbox_open" ON "inbox" USING btree ("update_id") WHERE "inbox"."status" in ('pending', 'handling');--> statement-breakpoint
 CREATE INDEX "inbox_handled" ON "inbox" USING btree ("handled_at");--> statement-breakpoint
 CREATE INDEX "inbox_waiting" ON "inbox" USING btree ("bot_id","actor_id") WHERE "inbox"."status" in ('pending', 'handling');--> statement-breakpoint
@@ -496,23 +500,42 @@ CREATE INDEX "inbox_shed" ON "inbox" USING btree ("bot_id","actor_id","received_
 CREATE INDEX "ledger_waiting" ON "ledger" USING btree ("not_before") WHERE "ledger"."status" = 'planned';--> statement-breakpoint
 CREATE INDEX "ledger_attempting" ON "ledger" USING btree ("attempted_at") WHERE "ledger"."status" = 'attempting';--> statement-breakpoint
 CREATE INDEX "ledger_by_evening" ON "ledger" USING btree ("evening_id");--> statement-breakpoint
+CREATE INDEX "ledger_by_recipient" ON "ledger" USING btree ("recipient_id","day");--> statement-breakpoint
+CREATE INDEX "ledger_old" ON "ledger" USING btree ("expires_at");--> statement-breakpoint
+CREATE INDEX "media_old" ON "media" USING btree ("created_at");--> statement-breakpoint
 CREATE INDEX "mark_by_child" ON "mark" USING btree ("child_id","fact");--> statement-breakpoint
+CREATE INDEX "mark_by_helper" ON "mark" USING btree ("helper_id");--> statement-breakpoint
 CREATE INDEX "page_log_by_child" ON "page_log" USING btree ("child_id","book_id");--> statement-breakpoint
 CREATE INDEX "page_place_by_child" ON "page_place" USING btree ("child_id","book_id");--> statement-breakpoint
 CREATE INDEX "part_score_by_blueprint" ON "part_score" USING btree ("child_id","blueprint");--> statement-breakpoint
 CREATE INDEX "run_result_by_child" ON "run_result" USING btree ("child_id","rung");--> statement-breakpoint
+CREATE INDEX "run_result_by_helper" ON "run_result" USING btree ("helper_id");--> statement-breakpoint
 CREATE INDEX "act_by_teacher" ON "act" USING btree ("teacher_id","created_at");--> statement-breakpoint
+CREATE INDEX "act_old" ON "act" USING btree ("created_at");--> statement-breakpoint
 CREATE UNIQUE INDEX "child_nickname_in_class" ON "child" USING btree ("class_id",lower("nickname")) WHERE "child"."archived_at" is null;--> statement-breakpoint
+CREATE INDEX "child_archived" ON "child" USING btree ("archived_at") WHERE "child"."archived_at" is not null;--> statement-breakpoint
+CREATE INDEX "child_erasing" ON "child" USING btree ("erasing_since") WHERE "child"."erasing_since" is not null;--> statement-breakpoint
 CREATE INDEX "break_by_class" ON "break" USING btree ("class_id","last_day");--> statement-breakpoint
 CREATE INDEX "class_teacher_by_teacher" ON "class_teacher" USING btree ("teacher_id");--> statement-breakpoint
 CREATE INDEX "consent_by_helper" ON "consent" USING btree ("helper_id","child_id");--> statement-breakpoint
+CREATE INDEX "erasure_old" ON "erasure" USING btree ("erased_at");--> statement-breakpoint
 CREATE INDEX "helper_child_by_child" ON "helper_child" USING btree ("child_id");--> statement-breakpoint
+CREATE INDEX "helper_child_left" ON "helper_child" USING btree ("left_at") WHERE "helper_child"."left_at" is not null;--> statement-breakpoint
+CREATE INDEX "class_to_look" ON "class" USING btree ("look_at") WHERE "class"."archived_at" is null;--> statement-breakpoint
+CREATE INDEX "class_looked" ON "class" USING btree ("looked_at") WHERE "class"."archived_at" is null;--> statement-breakpoint
+CREATE INDEX "class_archived" ON "class" USING btree ("archived_at") WHERE "class"."archived_at" is not null;--> statement-breakpoint
 CREATE INDEX "slip_by_child" ON "slip" USING btree ("child_id");--> statement-breakpoint
+CREATE INDEX "slip_old" ON "slip" USING btree ("expires_at");--> statement-breakpoint
+CREATE INDEX "slip_revoked" ON "slip" USING btree ("revoked_at") WHERE "slip"."revoked_at" is not null;--> statement-breakpoint
+CREATE INDEX "slip_by_sharer" ON "slip" USING btree ("shared_by") WHERE "slip"."shared_by" is not null;--> statement-breakpoint
 CREATE INDEX "book_by_class" ON "book" USING btree ("class_id") WHERE "book"."retired_at" is null;--> statement-breakpoint
 CREATE INDEX "evening_by_class_day" ON "evening" USING btree ("class_id","day");--> statement-breakpoint
 CREATE INDEX "evening_to_remind" ON "evening" USING btree ("remind_at") WHERE "evening"."remind_at" is not null;--> statement-breakpoint
+CREATE INDEX "evening_to_summarise" ON "evening" USING btree ("day","child_id") WHERE "evening"."summarised_at" is null;--> statement-breakpoint
 CREATE INDEX "note_by_class" ON "note" USING btree ("class_id","last_day");--> statement-breakpoint
 CREATE UNIQUE INDEX "note_one_in_use" ON "note" USING btree ("class_id") WHERE "note"."removed_at" is null;--> statement-breakpoint
+CREATE INDEX "note_over" ON "note" USING btree ("last_day") WHERE "note"."body" <> '';--> statement-breakpoint
+CREATE INDEX "note_removed" ON "note" USING btree ("removed_at") WHERE "note"."body" <> '';--> statement-breakpoint
 CREATE UNIQUE INDEX "scheme_one_in_use" ON "scheme" USING btree ("class_id") WHERE "scheme"."retired_at" is null;--> statement-breakpoint
 CREATE UNIQUE INDEX "week_plan_one_active" ON "week_plan" USING btree ("class_id") WHERE "week_plan"."status" = 'active';--> statement-breakpoint
 CREATE UNIQUE INDEX "week_plan_one_draft" ON "week_plan" USING btree ("class_id") WHERE "week_plan"."status" = 'draft';

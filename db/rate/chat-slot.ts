@@ -5,7 +5,7 @@ import { chatRate } from '../schema/index.ts';
 import type { Haste } from './send-slot.ts';
 
 /** One message a second in a chat is the service's advice; it tolerates short bursts. */
-const INTERVAL_MS = 1_000;
+export const SENDS_A_SECOND_IN_CHAT = 1;
 /** A family with three children gets three drills at once. */
 const BURST: Readonly<Record<Haste, number>> = { bulk: 2, answer: 3 };
 
@@ -16,12 +16,13 @@ const BURST: Readonly<Record<Haste, number>> = { bulk: 2, answer: 3 };
 export async function bookChatSlot(
   store: Store,
   chat: BotChat,
-  { haste, at }: { haste: Haste; at: Date },
+  { haste, at, perSecond }: { haste: Haste; at: Date; perSecond: number },
 ): Promise<number> {
-  const step = sql`interval '1 millisecond' * ${INTERVAL_MS}`;
+  const stepMs = 1_000 / perSecond;
+  const step = sql`interval '1 millisecond' * ${stepMs}`;
   const [row] = await store.db
     .insert(chatRate)
-    .values({ ...chat, nextAt: new Date(at.getTime() + INTERVAL_MS) })
+    .values({ ...chat, nextAt: new Date(at.getTime() + stepMs) })
     .onConflictDoUpdate({
       target: [chatRate.chatId, chatRate.botId],
       set: {
@@ -30,7 +31,7 @@ export async function bookChatSlot(
     })
     .returning({ nextAt: chatRate.nextAt });
   if (!row) return 0;
-  const start = row.nextAt.getTime() - INTERVAL_MS - INTERVAL_MS * BURST[haste];
+  const start = row.nextAt.getTime() - stepMs - stepMs * BURST[haste];
   return Math.max(0, start - at.getTime());
 }
 

@@ -1,7 +1,7 @@
 import type { Store } from '../connection/db.ts';
 import type { BotChat } from '../helpers/reachability.ts';
 import type { Clock } from '../ports.ts';
-import { bookChatSlot } from './chat-slot.ts';
+import { bookChatSlot, SENDS_A_SECOND_IN_CHAT } from './chat-slot.ts';
 import { type Haste, pauseSending, SENDS_A_SECOND, takeSendSlot } from './send-slot.ts';
 
 /** Real time, for the rate at which messages leave: moving the school's clock does not make the network faster. */
@@ -25,12 +25,13 @@ export interface Turnstile {
   hear(news: string): void;
 }
 
-/** What a turnstile needs. `perSecond` is for bots that are allowed another rate. */
+/** What a turnstile needs. The rates are for bots that are allowed others than most. */
 export interface TurnstileDeps {
   readonly store: Store;
   readonly botId: number;
   readonly pace: Pace;
   readonly perSecond?: number | undefined;
+  readonly perSecondInChat?: number | undefined;
 }
 
 interface Waiting {
@@ -42,6 +43,7 @@ interface Waiting {
 /** Opens a turnstile. One message at a time asks for its turn, so that waiting costs the database next to nothing. */
 export function createTurnstile(deps: TurnstileDeps): Turnstile {
   const { store, botId, pace, perSecond = SENDS_A_SECOND } = deps;
+  const { perSecondInChat = SENDS_A_SECOND_IN_CHAT } = deps;
   const line: Record<Haste, Waiting[]> = { answer: [], bulk: [] };
   let pausedUntil = 0;
   let isRunning = false;
@@ -81,7 +83,8 @@ export function createTurnstile(deps: TurnstileDeps): Turnstile {
   return {
     pass: async ({ chatId, haste, most }) => {
       const chat: BotChat = { botId, chatId };
-      const wait = await bookChatSlot(store, chat, { haste, at: pace.now() });
+      const booking = { haste, at: pace.now(), perSecond: perSecondInChat };
+      const wait = await bookChatSlot(store, chat, booking);
       if (wait > most) return wait;
       if (wait > 0) await pace.sleep(wait);
       return inLine(haste, most);

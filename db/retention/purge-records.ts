@@ -11,7 +11,6 @@ import {
   dataUsed,
   erasure,
   expectation,
-  helper,
   helperChild,
   ledger,
   mark,
@@ -94,12 +93,11 @@ async function dropTies(inner: Store, before: Date, now: Date, limit: number): P
   const rows = await inner.db
     .select({ helperId: helperChild.helperId, childId: helperChild.childId })
     .from(helperChild)
-    .innerJoin(helper, eq(helper.id, helperChild.helperId))
     .where(
       and(
         lt(helperChild.leftAt, before),
-        sql`not exists (select 1 from ${mark} where ${mark.helperId} = ${helper.id})`,
-        sql`not exists (select 1 from ${runResult} where ${runResult.helperId} = ${helper.id})`,
+        sql`not exists (select 1 from ${mark} where ${mark.helperId} = ${helperChild.helperId})`,
+        sql`not exists (select 1 from ${runResult} where ${runResult.helperId} = ${helperChild.helperId})`,
       ),
     )
     .limit(limit);

@@ -74,6 +74,8 @@ export const heldData = z.strictObject({
   /** The helper who asked: never another one. */
   you: z.strictObject({
     chatId: z.int(),
+    /** Which language the bot speaks with you. */
+    language: z.string(),
     way: z.string(),
     /** Switches of how things are shown and sent. */
     display: z.strictObject({

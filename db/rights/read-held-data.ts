@@ -34,25 +34,8 @@ export async function readHeldData(
       format: 'suppersums-child',
       version: 1,
       madeAt: now.toISOString(),
-      child: {
-        ...describe(own),
-        adjustment: await readAdjustment(inner, childId),
-        pace: await readPaces(inner, childId),
-      },
-      you: {
-        chatId: own.helper.chatId,
-        way: own.helper.way,
-        display: displayOf(own.helper),
-        relation: own.tie.relation,
-        pictureMonth: own.tie.pictureMonth,
-        dataUsed: await listDataUsed(inner, helperId),
-        joinedAt: own.tie.joinedAt.toISOString(),
-        agreements: await readAgreements(inner, helperId, childId),
-        messages: await readMessages(inner, helperId, childId),
-      },
-      ...(await readBelongings(inner, childId)),
-      evenings: await readHeldEvenings(inner, childId),
-      memory: await readFacts(inner, childId),
+      ...(await readAboutChild(inner, own)),
+      you: await readAboutHelper(inner, own, childId),
     };
     return heldData.parse(data);
   });
@@ -76,7 +59,54 @@ async function ownRow({ db }: Store, helperId: string, childId: string) {
   return row;
 }
 
-function describe({ child: row, schoolClass: own }: Awaited<ReturnType<typeof ownRow>>) {
+/** What is kept about a child itself. Inside the caller's transaction, and after its check of who asks. */
+export async function readAboutChild(
+  inner: Store,
+  row: ChildOfClass,
+): Promise<Omit<HeldData, 'format' | 'version' | 'madeAt' | 'you'>> {
+  const childId = row.child.id;
+  return {
+    child: {
+      ...describe(row),
+      adjustment: await readAdjustment(inner, childId),
+      pace: await readPaces(inner, childId),
+    },
+    ...(await readBelongings(inner, childId)),
+    evenings: await readHeldEvenings(inner, childId),
+    memory: await readFacts(inner, childId),
+  };
+}
+
+/** What is kept about one helper of a child. Inside the caller's transaction, and after its check of who asks. */
+export async function readAboutHelper(
+  inner: Store,
+  own: {
+    readonly helper: typeof helper.$inferSelect;
+    readonly tie: typeof helperChild.$inferSelect;
+  },
+  childId: string,
+): Promise<HeldData['you']> {
+  const { id, chatId, language, way } = own.helper;
+  return {
+    chatId,
+    language,
+    way,
+    display: displayOf(own.helper),
+    relation: own.tie.relation,
+    pictureMonth: own.tie.pictureMonth,
+    dataUsed: await listDataUsed(inner, id),
+    joinedAt: own.tie.joinedAt.toISOString(),
+    agreements: await readAgreements(inner, id, childId),
+    messages: await readMessages(inner, id, childId),
+  };
+}
+
+interface ChildOfClass {
+  readonly child: typeof child.$inferSelect;
+  readonly schoolClass: typeof schoolClass.$inferSelect;
+}
+
+function describe({ child: row, schoolClass: own }: ChildOfClass) {
   return {
     nickname: row.nickname,
     number: row.number,

@@ -71,6 +71,8 @@ export const ledger = pgTable(
     index('ledger_waiting').on(t.notBefore).where(sql`${t.status} = 'planned'`),
     index('ledger_attempting').on(t.attemptedAt).where(sql`${t.status} = 'attempting'`),
     index('ledger_by_evening').on(t.eveningId),
+    index('ledger_by_recipient').on(t.recipientId, t.day),
+    index('ledger_old').on(t.expiresAt),
     check(
       'ledger_status',
       sql`${t.status} in ('planned', 'attempting', 'sent', 'failed', 'unknown')`,
@@ -119,7 +121,7 @@ export const media = pgTable(
     bytes: integer('bytes').notNull(),
     createdAt: instant('created_at').notNull(),
   },
-  (t) => [primaryKey({ columns: [t.hash, t.botId] })],
+  (t) => [primaryKey({ columns: [t.hash, t.botId] }), index('media_old').on(t.createdAt)],
 );
 
 /** About how many bytes were sent to a helper in a month (`YYYY-MM`, in UTC), messages, pictures, clips and files together. */
@@ -132,7 +134,7 @@ export const dataUsed = pgTable(
     month: text('month').notNull(),
     bytes: bigint('bytes', { mode: 'number' }).notNull(),
   },
-  (t) => [primaryKey({ columns: [t.helperId, t.month] })],
+  (t) => [primaryKey({ columns: [t.helperId, t.month] }), index('data_used_old').on(t.month)],
 );
 
 /** A bot that works or has worked with this database, under the name by which links open it. */
@@ -174,12 +176,16 @@ export const unreachable = pgTable(
 );
 
 /** What the bot is waiting for a person to type. One row per chat; buttons need none. */
-export const expectation = pgTable('expectation', {
-  chatId: bigint('chat_id', { mode: 'number' }).primaryKey(),
-  kind: text('kind').notNull(),
-  data: jsonb('data').$type<unknown>().notNull(),
-  createdAt: instant('created_at').notNull(),
-});
+export const expectation = pgTable(
+  'expectation',
+  {
+    chatId: bigint('chat_id', { mode: 'number' }).primaryKey(),
+    kind: text('kind').notNull(),
+    data: jsonb('data').$type<unknown>().notNull(),
+    createdAt: instant('created_at').notNull(),
+  },
+  (t) => [index('expectation_old').on(t.createdAt)],
+);
 
 /** A code that opened nothing: which account tried, and when. Never the code. Kept for an hour, to slow down guessing. */
 export const codeMiss = pgTable(

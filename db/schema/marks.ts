@@ -58,6 +58,7 @@ export const mark = pgTable(
   (t) => [
     unique('mark_once').on(t.eveningId, t.part, t.card, t.revision),
     index('mark_by_child').on(t.childId, t.fact),
+    index('mark_by_helper').on(t.helperId),
   ],
 );
 
@@ -87,6 +88,7 @@ export const runResult = pgTable(
   (t) => [
     unique('run_result_once').on(t.eveningId, t.part, t.revision),
     index('run_result_by_child').on(t.childId, t.rung),
+    index('run_result_by_helper').on(t.helperId),
   ],
 );
 

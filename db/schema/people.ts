@@ -51,37 +51,49 @@ export const teacherInvite = pgTable('teacher_invite', {
 });
 
 /** A class and its week. Times are `HH:MM` in `zone`; weekdays are ISO 8601, 1 = Monday. */
-export const schoolClass = pgTable('class', {
-  id: uuid('id').primaryKey(),
-  /** The bot that writes to the class's families and teachers: the one in whose chat it was made, until the operator moves it. */
-  botId: bigint('bot_id', { mode: 'number' }).notNull().default(0),
-  title: text('title').notNull(),
-  zone: text('zone').notNull(),
-  weekdays: jsonb('weekdays').$type<number[]>().notNull(),
-  eveningTime: text('evening_time').notNull(),
-  nudgeTime: text('nudge_time').notNull(),
-  digestWeekday: integer('digest_weekday').notNull(),
-  digestTime: text('digest_time').notNull(),
-  /** The language of instruction: cards, number words and clocks are worded in it. A `Language` of drills. */
-  language: text('language').notNull().default('en'),
-  /** By which curriculum steps are shown as usual: a profile of drills/curriculum, or `own`; and its grade, if it has any. */
-  curriculum: text('curriculum').notNull().default('own'),
-  grade: text('grade'),
-  /** Whose public holidays are offered: a country, or a country and its region, as in ISO 3166 (`ZA`, `GB-SCT`). */
-  country: text('country'),
-  /** Since when the school days, breaks and evening time are as they are: a change counts from the next evening. */
-  timesSince: instant('times_since').notNull(),
-  /** Since when the digest's day and time are as they are. */
-  digestSince: instant('digest_since').notNull(),
-  createdAt: instant('created_at').notNull(),
-  archivedAt: instant('archived_at'),
-  /** From which age on a brother or sister may help: the school's choice. */
-  siblingAge: integer('sibling_age').notNull().default(12),
-  /** The last day on which it was looked at how often the drill comes to each family. */
-  paceDay: date('pace_day', { mode: 'string' }),
-  /** The highest number that was ever given to a child whose rows are gone. */
-  topNumber: integer('top_number').notNull().default(0),
-});
+export const schoolClass = pgTable(
+  'class',
+  {
+    id: uuid('id').primaryKey(),
+    /** The bot that writes to the class's families and teachers: the one in whose chat it was made, until the operator moves it. */
+    botId: bigint('bot_id', { mode: 'number' }).notNull().default(0),
+    title: text('title').notNull(),
+    zone: text('zone').notNull(),
+    weekdays: jsonb('weekdays').$type<number[]>().notNull(),
+    eveningTime: text('evening_time').notNull(),
+    nudgeTime: text('nudge_time').notNull(),
+    digestWeekday: integer('digest_weekday').notNull(),
+    digestTime: text('digest_time').notNull(),
+    /** The language of instruction: cards, number words and clocks are worded in it. A `Language` of drills. */
+    language: text('language').notNull().default('en'),
+    /** By which curriculum steps are shown as usual: a profile of drills/curriculum, or `own`; and its grade, if it has any. */
+    curriculum: text('curriculum').notNull().default('own'),
+    grade: text('grade'),
+    /** Whose public holidays are offered: a country, or a country and its region, as in ISO 3166 (`ZA`, `GB-SCT`). */
+    country: text('country'),
+    /** Since when the school days, breaks and evening time are as they are: a change counts from the next evening. */
+    timesSince: instant('times_since').notNull(),
+    /** Since when the digest's day and time are as they are. */
+    digestSince: instant('digest_since').notNull(),
+    createdAt: instant('created_at').notNull(),
+    archivedAt: instant('archived_at'),
+    /** From which age on a brother or sister may help: the school's choice. */
+    siblingAge: integer('sibling_age').notNull().default(12),
+    /** The last day on which it was looked at how often the drill comes to each family. */
+    paceDay: date('pace_day', { mode: 'string' }),
+    /** The highest number that was ever given to a child whose rows are gone. */
+    topNumber: integer('top_number').notNull().default(0),
+    /** When the planner next looks at the class; brought forward by whatever changes something that tonight depends on. */
+    lookAt: instant('look_at').notNull().default(new Date(0)),
+    /** What the clock showed when the planner last looked. */
+    lookedAt: instant('looked_at').notNull().default(new Date(0)),
+  },
+  (t) => [
+    index('class_to_look').on(t.lookAt).where(sql`${t.archivedAt} is null`),
+    index('class_looked').on(t.lookedAt).where(sql`${t.archivedAt} is null`),
+    index('class_archived').on(t.archivedAt).where(sql`${t.archivedAt} is not null`),
+  ],
+);
 
 /** Who teaches which class. Every teacher-side read and write is scoped through this table. */
 export const classTeacher = pgTable(
@@ -142,6 +154,8 @@ export const child = pgTable(
     uniqueIndex('child_nickname_in_class')
       .on(t.classId, sql`lower(${t.nickname})`)
       .where(sql`${t.archivedAt} is null`),
+    index('child_archived').on(t.archivedAt).where(sql`${t.archivedAt} is not null`),
+    index('child_erasing').on(t.erasingSince).where(sql`${t.erasingSince} is not null`),
   ],
 );
 
@@ -182,6 +196,7 @@ export const helperChild = pgTable(
   (t) => [
     primaryKey({ columns: [t.helperId, t.childId] }),
     index('helper_child_by_child').on(t.childId),
+    index('helper_child_left').on(t.leftAt).where(sql`${t.leftAt} is not null`),
   ],
 );
 
@@ -208,6 +223,9 @@ export const slip = pgTable(
       foreignColumns: [child.id, child.classId],
     }).onUpdate('cascade'),
     index('slip_by_child').on(t.childId),
+    index('slip_old').on(t.expiresAt),
+    index('slip_revoked').on(t.revokedAt).where(sql`${t.revokedAt} is not null`),
+    index('slip_by_sharer').on(t.sharedBy).where(sql`${t.sharedBy} is not null`),
   ],
 );
 
@@ -232,12 +250,16 @@ export const consent = pgTable(
 );
 
 /** What was deleted and when. Never a name. */
-export const erasure = pgTable('erasure', {
-  id: uuid('id').primaryKey(),
-  subjectKind: text('subject_kind').notNull(),
-  subjectId: uuid('subject_id').notNull(),
-  erasedAt: instant('erased_at').notNull(),
-});
+export const erasure = pgTable(
+  'erasure',
+  {
+    id: uuid('id').primaryKey(),
+    subjectKind: text('subject_kind').notNull(),
+    subjectId: uuid('subject_id').notNull(),
+    erasedAt: instant('erased_at').notNull(),
+  },
+  (t) => [index('erasure_old').on(t.erasedAt)],
+);
 
 /**
  * Something a teacher did that can be taken back for a day: what it was (`kind`), to what, and what is needed to undo it
@@ -258,7 +280,7 @@ export const act = pgTable(
     createdAt: instant('created_at').notNull(),
     undoneAt: instant('undone_at'),
   },
-  (t) => [index('act_by_teacher').on(t.teacherId, t.createdAt)],
+  (t) => [index('act_by_teacher').on(t.teacherId, t.createdAt), index('act_old').on(t.createdAt)],
 );
 
 /**

@@ -139,6 +139,7 @@ export const evening = pgTable(
     }).onUpdate('cascade'),
     index('evening_by_class_day').on(t.classId, t.day),
     index('evening_to_remind').on(t.remindAt).where(sql`${t.remindAt} is not null`),
+    index('evening_to_summarise').on(t.day, t.childId).where(sql`${t.summarisedAt} is null`),
   ],
 );
 
@@ -170,5 +171,7 @@ export const note = pgTable(
   (t) => [
     index('note_by_class').on(t.classId, t.lastDay),
     uniqueIndex('note_one_in_use').on(t.classId).where(sql`${t.removedAt} is null`),
+    index('note_over').on(t.lastDay).where(sql`${t.body} <> ''`),
+    index('note_removed').on(t.removedAt).where(sql`${t.body} <> ''`),
   ],
 );

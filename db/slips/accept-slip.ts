@@ -1,5 +1,6 @@
 import { eq, sql } from 'drizzle-orm';
 import type { Language } from '../../drills/index.ts';
+import { lookSoon } from '../classes/look-again.ts';
 import { hashCode } from '../codes.ts';
 import type { Store } from '../connection/db.ts';
 import { newId } from '../connection/ids.ts';
@@ -30,7 +31,10 @@ interface SlipTaken {
  * known if it is new. Who joins again after leaving starts clean: who they are to the child is asked anew. Refuses like `readSlip`; nothing is stored then.
  */
 export async function acceptSlip(store: Store, input: SlipTaken): Promise<OpenSlip> {
-  return limitGuesses(store, input, () => join(store, input));
+  const open = await limitGuesses(store, input, () => join(store, input));
+  // A family that joins after the evening's time still gets tonight's.
+  await lookSoon(store, open.childId);
+  return open;
 }
 
 async function join(store: Store, input: SlipTaken): Promise<OpenSlip> {

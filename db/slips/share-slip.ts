@@ -1,4 +1,4 @@
-import { and, desc, eq, gt, inArray, isNotNull, isNull, or } from 'drizzle-orm';
+import { and, desc, eq, gt, inArray, isNotNull, isNull, or, sql } from 'drizzle-orm';
 import { hashCode, newCode } from '../codes.ts';
 import type { Store } from '../connection/db.ts';
 import { newId } from '../connection/ids.ts';
@@ -37,7 +37,8 @@ export async function readSharing(
     .select()
     .from(slip)
     .where(and(eq(slip.childId, scope.childId), eq(slip.sharedBy, scope.helperId)))
-    .orderBy(desc(slip.id))
+    // The one in force first: of two made at the same instant, ids do not tell which is newer.
+    .orderBy(desc(sql`${slip.revokedAt} is null`), desc(slip.createdAt), desc(slip.id))
     .limit(1);
   const isOpen =
     newest && newest.revokedAt === null && newest.usesLeft > 0 && newest.expiresAt > now;

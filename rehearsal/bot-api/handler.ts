@@ -26,9 +26,9 @@ export type Outcome =
       readonly status: number;
       readonly response: Response;
       readonly description?: string;
+      readonly messageId?: number;
     }
-  | { readonly kind: 'cut' }
-  | { readonly kind: 'hang' };
+  | { readonly kind: 'cut' | 'hang'; readonly messageId?: number };
 
 /** How late a slow answer is when the fault does not say, in seconds. */
 const SLOW_S = 10;
@@ -55,11 +55,17 @@ async function run(
   try {
     await limits.admit(method, body);
     const result = await found.run(service, body, signal);
-    return { kind: 'answer', status: 200, response: okEnvelope(result) };
+    return { kind: 'answer', status: 200, response: okEnvelope(result), ...messageOf(result) };
   } catch (error) {
     if (error instanceof ApiError) return refuse(error);
     throw error;
   }
+}
+
+/** Which message a call made or changed, if any. */
+function messageOf(result: unknown): { messageId?: number } {
+  if (typeof result !== 'object' || result === null || !('message_id' in result)) return {};
+  return typeof result.message_id === 'number' ? { messageId: result.message_id } : {};
 }
 
 function withoutApplying(fault: Fault): Outcome | undefined {
@@ -96,7 +102,9 @@ async function decide(
     await parts.machineSleep((fault.seconds ?? SLOW_S) * 1000);
     return answer;
   }
-  return { kind: fault.mode === 'apply_then_drop' ? 'cut' : 'hang' };
+  const { messageId } = answer;
+  const kind = fault.mode === 'apply_then_drop' ? 'cut' : 'hang';
+  return messageId === undefined ? { kind } : { kind, messageId };
 }
 
 function isEmptyPoll(method: string, body: string): boolean {
@@ -122,6 +130,7 @@ export function createBotApi(
       method,
       status: outcome.kind === 'answer' ? outcome.status : 0,
       ...(Number.isSafeInteger(chatId) ? { chatId } : {}),
+      ...(outcome.messageId === undefined ? {} : { messageId: outcome.messageId }),
       ms,
       params: readable(body.params),
       ...(outcome.kind === 'answer' && outcome.description !== undefined

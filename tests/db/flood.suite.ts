@@ -34,9 +34,13 @@ export function floodSuite(opened: () => Store): void {
 
   it('what was left out is told once in ten minutes, and new updates are kept as others end', async () => {
     const bot = aBot(opened);
-    const send = (id: number, seconds: number) => {
+    let leftOutInAll = 0;
+    const send = async (id: number, seconds: number) => {
       const updates = [{ updateId: id, actorId: 7, payload: {} }];
-      return storeUpdates(opened(), { botId: bot.botId, updates, now: at(seconds) });
+      const input = { botId: bot.botId, updates, now: at(seconds) };
+      const { stored, leftOut } = await storeUpdates(opened(), input);
+      leftOutInAll += leftOut;
+      return stored;
     };
     await bot.receive(...ids(1, MOST_WAITING + 1));
     expect(await send(100, 1)).toBe(0);
@@ -48,6 +52,8 @@ export function floodSuite(opened: () => Store): void {
     expect(await send(103, 2)).toBe(0);
     expect(await send(104, 599)).toBe(0);
     expect(await send(105, 601)).toBe(1);
+    // Of the last a row tells the person, and nothing of it is kept either.
+    expect(leftOutInAll).toBe(4);
     expect((await bot.rows()).filter((row) => row.shed).map((row) => row.update_id)).toEqual([
       MOST_WAITING + 1,
       105,

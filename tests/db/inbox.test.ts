@@ -4,6 +4,7 @@ import { aBot, at, idsOf, NEVER } from '../support/an-inbox.ts';
 import { sharedStore } from '../support/shared-store.ts';
 import { backends } from '../support/stores.ts';
 import { MORNING } from '../support/term.ts';
+import { queuesSuite } from './queues.suite.ts';
 import { rateSuite } from './rate.suite.ts';
 
 describe.each(backends)('the inbox on $name', (backend) => {
@@ -11,6 +12,7 @@ describe.each(backends)('the inbox on $name', (backend) => {
   describe('as it fills', () => storing(opened));
   describe('as it is worked off', () => claiming(opened));
   describe('when updates end', () => ending(opened));
+  describe('as it is watched', () => queuesSuite(opened));
   describe('beside it', () => rateSuite(opened));
 });
 
@@ -22,7 +24,7 @@ function storing(opened: () => Store) {
     const before = await bot.rows();
     const again = { updateId: 5, actorId: 8, payload: { text: 'other' } };
     const input = { botId: bot.botId, updates: [again], now: at(1) };
-    expect(await storeUpdates(opened(), input)).toBe(0);
+    expect(await storeUpdates(opened(), input)).toEqual({ stored: 0, leftOut: 0 });
     expect(await bot.rows()).toEqual(before);
   });
 
@@ -30,7 +32,7 @@ function storing(opened: () => Store) {
     const { botId, claim } = aBot(opened);
     const payload = { 'a\u0000': ['x\u0000y', '\ud800z', 'half past 🕜', 3, null, true] };
     const updates = [{ updateId: 1, actorId: null, payload }];
-    expect(await storeUpdates(opened(), { botId, updates, now: MORNING })).toBe(1);
+    expect((await storeUpdates(opened(), { botId, updates, now: MORNING })).stored).toBe(1);
     expect((await claim()).map((row) => row.payload)).toEqual([
       { 'a\ufffd': ['x\ufffdy', '\ufffdz', 'half past 🕜', 3, null, true] },
     ]);
@@ -59,9 +61,10 @@ function claiming(opened: () => Store) {
     const bot = aBot(opened);
     for (const id of [9, 3, 7, 1, 5]) await bot.receiveFrom(id * 10, id);
     expect(idsOf(await bot.claim(MORNING, NEVER, 3))).toEqual([1, 3, 5]);
+    const fresh = { receivedAt: MORNING, tries: 1, shed: false };
     expect(await bot.claim(MORNING, NEVER, 3)).toEqual([
-      { updateId: 7, actorId: 70, payload: { text: 't7' }, tries: 1, shed: false },
-      { updateId: 9, actorId: 90, payload: { text: 't9' }, tries: 1, shed: false },
+      { updateId: 7, actorId: 70, payload: { text: 't7' }, ...fresh },
+      { updateId: 9, actorId: 90, payload: { text: 't9' }, ...fresh },
     ]);
     expect(await bot.claim()).toEqual([]);
   });

@@ -111,9 +111,13 @@ function tableMatches(opened: () => Store, config: Config) {
   });
 }
 
-/** A default as the database spells it: a text in quotes with its type, anything else plainly. */
+/** A default as the database spells it: a text or an instant in quotes with its type, anything else plainly. */
 function defaultOf(column: Config['columns'][number]): string | null {
   if (column.default === undefined) return null;
+  if (column.default instanceof Date) {
+    const [day, time] = column.default.toISOString().split(/[T.]/);
+    return `'${day} ${time}+00'::${column.getSQLType()}`;
+  }
   const plain = String(column.default);
   return typeof column.default === 'string' ? `'${plain}'::${column.getSQLType()}` : plain;
 }

@@ -6,6 +6,7 @@ import {
   getEvening,
   leaveAll,
   listPaceStands,
+  moveChild,
   pauseDrills,
   readHeldData,
   readWeek,
@@ -25,7 +26,7 @@ import {
   tellings,
   WEEK,
 } from '../support/paces.ts';
-import { aClass, aFamily, aHelper, aSlip } from '../support/people.ts';
+import { aClass, aFamily, aHelper, aSecondClass, aSlip } from '../support/people.ts';
 import { anEvening } from '../support/practice.ts';
 import { dumpAll, readTable } from '../support/raw-rows.ts';
 import { evening, FRIDAY, MONDAY, TUESDAY } from '../support/term.ts';
@@ -33,6 +34,7 @@ import { evening, FRIDAY, MONDAY, TUESDAY } from '../support/term.ts';
 /** What silence does to a pace, and who is told. Runs on the store that pace.test.ts opens. */
 export function paceReviewSuite(opened: () => Store): void {
   describe('and its review', () => reviews(opened));
+  describe('of a child that moves', () => moving(opened));
   describe('as a teacher sees and changes it', () => teachers(opened));
   describe('in a digest', () => digests(opened));
   describe('and whoever leaves', () => leaving(opened));
@@ -103,6 +105,25 @@ function reviews(opened: () => Store) {
     expect(await dueDays(store, classroom, family.child.id, addDays(LATER_MONDAY, 7))).toHaveLength(
       5,
     );
+  });
+}
+
+function moving(opened: () => Store) {
+  it('a child that moves to another class is announced to that class’s teachers before anything changes', async () => {
+    const store = opened();
+    const classroom = await aClass(store);
+    const family = await aFamily(store, classroom);
+    const other = await aSecondClass(store, classroom);
+    await silence(store, classroom, family);
+    await review(store, classroom, LATER_MONDAY);
+    await settleTelling(store, classroom, 'sent');
+    const now = evening(LATER_MONDAY);
+    await moveChild(store, classroom.scope, { number: 1, toClassId: other.schoolClass.id, now });
+    expect(await review(store, other, addDays(LATER_MONDAY, 3))).toBe(1);
+    expect(await paceOf(store, family.helper.id)).toMatchObject({
+      rate: 'daily',
+      announced: { on: addDays(LATER_MONDAY, 3) },
+    });
   });
 }
 

@@ -141,7 +141,8 @@ function slots(opened: () => Store) {
 function chatSlots(opened: () => Store) {
   it('three in bulk or four answers fit at once; what follows comes a second apart', async () => {
     const chat = { botId: aBot(), chatId: aChat() };
-    const book = (haste: Haste, ms = 0) => bookChatSlot(opened(), chat, { haste, at: at(ms) });
+    const book = (haste: Haste, ms = 0) =>
+      bookChatSlot(opened(), chat, { haste, at: at(ms), perSecond: 1 });
     expect([await book('bulk'), await book('bulk'), await book('bulk')]).toEqual([0, 0, 0]);
     expect(await book('answer')).toBe(0);
     expect(await book('bulk')).toBe(2_000);
@@ -151,7 +152,7 @@ function chatSlots(opened: () => Store) {
   it('are each chat’s and each bot’s own, and are forgotten when they have passed', async () => {
     const [one, chatId] = [aBot(), aChat()];
     const book = (botId: number, chat: number) =>
-      bookChatSlot(opened(), { botId, chatId: chat }, { haste: 'bulk', at: at(0) });
+      bookChatSlot(opened(), { botId, chatId: chat }, { haste: 'bulk', at: at(0), perSecond: 1 });
     for (let sent = 0; sent < 4; sent += 1) await book(one, chatId);
     expect(await book(one, aChat())).toBe(0);
     expect(await book(aBot(), chatId)).toBe(0);

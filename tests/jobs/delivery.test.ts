@@ -1,4 +1,5 @@
 import { afterEach, describe, expect, it } from 'vitest';
+import { readQueues } from '../../db/index.ts';
 import { FRIDAY, openQuickStage, type QuickStage } from '../support/quick-stage.ts';
 import { readTable } from '../support/raw-rows.ts';
 
@@ -24,9 +25,15 @@ describe('a long pause', () => {
     const waiting = await stage.ledger('evening');
     expect(waiting).not.toContain('attempting');
     expect(waiting).toContain('planned');
+    const { due } = await readQueues(stage.world.store, new Date('2026-09-18T16:31:00Z'));
+    expect(due.get('evening')).toEqual({
+      waiting: waiting.filter((status) => status === 'planned').length,
+      oldest: new Date(FRIDAY.evening),
+    });
     await stage.world.goTo('2026-09-18T16:34:00Z');
     expect(await stage.received()).toEqual([1, 1, 1, 1]);
     expect(await stage.ledger('evening')).toEqual(['sent', 'sent', 'sent', 'sent']);
+    expect((await readQueues(stage.world.store, stage.world.now())).due.size).toBe(0);
   });
 
   it('over the end of the evening’s time sends nothing late, and the digest says what was not delivered', async () => {

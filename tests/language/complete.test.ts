@@ -121,7 +121,8 @@ describe('reading a Fluent file', () => {
   });
 
   it('finds the variables and what chooses a plural', () => {
-    const text = 'x-a = { $n ->\n    [one] { $n } card of { $who }\n   *[other] { $n } cards\n  }\n';
+    const text =
+      'x-a = { $n ->\n    [one] { $n } card of { $who }\n   *[other] { $n } cards\n  }\n';
     const [message] = readFluent('x.ftl', text).messages;
     expect([...(message?.variables ?? [])]).toEqual(['n', 'who']);
     expect([...(message?.counts ?? [])]).toEqual(['n']);

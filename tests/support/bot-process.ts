@@ -22,8 +22,15 @@ export class BotProcess {
   #stdout = '';
   #stderr = '';
 
-  constructor(settings: Readonly<Record<string, string>>, args: readonly string[] = []) {
-    const child = spawn(process.execPath, ['--import', 'tsx', 'bot/main.ts', ...args], {
+  /** `preload` is a module to load before the bot. */
+  constructor(
+    settings: Readonly<Record<string, string>>,
+    args: readonly string[] = [],
+    preload?: string,
+  ) {
+    const before = preload === undefined ? [] : ['--import', preload];
+    const program = ['--import', 'tsx', ...before, 'bot/main.ts'];
+    const child = spawn(process.execPath, [...program, ...args], {
       cwd: ROOT,
       env: { ...settings },
       stdio: ['ignore', 'pipe', 'pipe'],

@@ -33,6 +33,6 @@ pace-held-daily = jeden Schultag
 pace-held-three = drei Abende in der Woche
 pace-held-one = ein Abend in der Woche
 pace-held-announced = weniger Abende ab { $day }
-pace-held-kept = von der Lehrkraft täglich gehalten
+pace-held-kept = von der Lehrkraft so gelassen
 pace-held-paused = Pause bis { $day }
 pace-held-days = nur { $days }

@@ -16,6 +16,14 @@ test.each([
   ['25/12', '2026-12-25'],
   ['19 Sep', '2026-09-19'],
   ['4 Jan', '2027-01-04'],
+  ['bis 12. Oktober', '2026-10-12'],
+  ['bis zum 12.10.', '2026-10-12'],
+  ['tot 12 Oktober', '2026-10-12'],
+  ['tot op 12 Okt.', '2026-10-12'],
+  ['hasta el 12 de octubre', '2026-10-12'],
+  ['jusqu’au 12 octobre', '2026-10-12'],
+  ['on 12 October', '2026-10-12'],
+  ['le 12 octobre', '2026-10-12'],
 ])('%j is the day it says, the next one when no year stands there', (text, expected) => {
   expect(readPauseDay(text, TODAY)).toEqual({ day: expected });
 });

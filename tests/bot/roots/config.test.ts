@@ -24,6 +24,8 @@ describe('settings', () => {
       ffmpeg: undefined,
       teachers: 'invite',
       clockStart: undefined,
+      listenOn: '127.0.0.1',
+      healthPort: undefined,
     });
   });
 
@@ -79,6 +81,10 @@ describe('a setting that cannot be used', () => {
     ['PORT', '80.5', 'is a whole number'],
     ['LOG_LEVEL', 'loud', 'debug'],
     ['API_ROOT', 'nowhere', 'is an address like http://127.0.0.1:8081'],
+    ['WEBHOOK_URL', 'nowhere', 'is an address like https://bot.example.org'],
+    ['WEBHOOK_PORT', '70000', '65535'],
+    ['HEALTH_PORT', 'x', 'is a port from 0'],
+    ['LISTEN_ON', 'everywhere', 'is an address of this computer'],
     ['CLOCK_START', 'monday', 'is an instant like 2026-09-14T17:25:00Z'],
     ['CLOCK_START', '2026-09-14', 'is an instant like'],
     ['CLOCK_START', '2026-09-14T17:25:00', 'is an instant like'],
@@ -171,4 +177,47 @@ describe('who may become a teacher', () => {
     expect(readConfig({ TEACHERS: 'open' }).teachers).toBe('open');
     expect(problemOf({ TEACHERS: 'all' })).toContain('TEACHERS: is invite or open');
   });
+});
+
+describe('the address of a webhook', () => {
+  const url = (WEBHOOK_URL: string, more: Record<string, string> = {}) => ({
+    ...{ BOT_TOKEN: TOKEN, WEBHOOK_URL },
+    ...more,
+  });
+
+  it('makes the service bring the updates; without it the bot asks for them', () => {
+    const webhook = { url: 'https://bot.example.org', port: 8082 };
+    expect(readConfig(url(webhook.url))).toMatchObject({ webhook });
+    expect(readConfig({ BOT_TOKEN: TOKEN })).toMatchObject({ webhook: undefined });
+    const more = { WEBHOOK_PORT: '9000', HEALTH_PORT: '9000', LISTEN_ON: '0.0.0.0' };
+    expect(readConfig(url(webhook.url, more))).toMatchObject({
+      ...{ webhook: { port: 9000 }, healthPort: 9000, listenOn: '0.0.0.0' },
+    });
+  });
+
+  // Bot API, setWebhook, notes: "Ports currently supported for webhooks: 443, 80, 88, 8443".
+  it.each([
+    'https://a.example',
+    'https://a.example:443/',
+    'https://a.example:88',
+    'https://a.example:8443',
+  ])('is one that the service calls: %s', (address) => {
+    expect(problemOf(url(address))).toBe('no problem');
+  });
+
+  it.each(['http://a.example', 'https://a.example:8080', 'http://a.example:80'])(
+    'is not one that it never calls: %s; a server of one’s own may',
+    (address) => {
+      expect(problemOf(url(address))).toContain('WEBHOOK_URL: the chat service calls https://');
+      const own = url(address, { API_ROOT: 'http://127.0.0.1:8081' });
+      expect(problemOf(own)).toBe('no problem');
+    },
+  );
+
+  it.each(['https://a.example/bot', 'https://a.example/?x=1', 'https://a.example/#x'])(
+    'has no path of its own: %s',
+    (address) => {
+      expect(problemOf(url(address))).toContain('WEBHOOK_URL: is an address without a path');
+    },
+  );
 });

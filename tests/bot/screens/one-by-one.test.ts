@@ -109,7 +109,9 @@ describe('one card at a time', () => {
     expect(labelsOf(screenOf(at(3)))[0]).toEqual(['All of them', 'Stopped earlier']);
     expect(screenOf(at(3)).picture?.hash).toBe(screenOf(at(3), { way: 'pictures' }).picture?.hash);
   });
+});
 
+describe('one card of several', () => {
   it('lists what was judged so far to a helper who is shown drills otherwise', () => {
     const half = { ...at(0), marking: { part: 0, missed: [1], single: { card: 2, shown: false } } };
     for (const way of WAYS.filter((each) => each !== 'single')) {

@@ -25,6 +25,7 @@ const DATA: HeldData = {
   },
   you: {
     chatId: 2003,
+    language: 'es',
     way: 'clip',
     display: { bigger: false, noTiming: false, quiet: true, clockAid: false, monthly: true },
     relation: 'parent',
@@ -55,6 +56,7 @@ it('the table has its headings and words in the reader’s language', () => {
   const rows = readIn('de', () => heldTable(DATA)).split('\r\n');
   expect(rows[0]).toBe('\ufeffwas,wann,Name,Wert,mehr');
   expect(rows[3]).toContain(',Klasse,Kingfisher class,');
+  expect(rows.some((row) => row.endsWith(',Sprache,Español,'))).toBe(true);
 });
 
 it('the notice and the record say the times that are kept, and that the school decides', () => {
