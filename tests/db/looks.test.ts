@@ -38,16 +38,16 @@ async function lookedAt() {
 }
 
 describe('when the planner looks at a class', () => {
-  it('a new class is looked at at once, and then not before something may be due', async () => {
+  it('a new class is looked at at once, and then not before an hour is over or something may be due', async () => {
     const classroom = await aClass(opened());
     expect(await isDue(classroom.schoolClass.id, MORNING)).toBe(true);
     const { id, next } = await lookedAt();
-    expect(next).toEqual(evening(MONDAY));
+    expect(next).toEqual(new Date(MORNING.getTime() + 3_600_000));
     expect(await isDue(id, MINUTE_LATER)).toBe(false);
     expect(await isDue(id, next)).toBe(true);
   });
 
-  it('the next look is at the earliest of the class’s and its families’ times, and at midnight', async () => {
+  it('the next look is at the earliest of the class’s and its families’ times, at midnight, and an hour on', async () => {
     const { family, schoolClass } = await lookedAt();
     const nextAfter = (now: Date) => nextLook(opened(), schoolClass, now);
     await setEveningTime(opened(), {
@@ -55,8 +55,9 @@ describe('when the planner looks at a class', () => {
       time: time('16:15'),
       now: MORNING,
     });
-    expect(await nextAfter(MORNING)).toEqual(evening(MONDAY, -75));
-    expect(await nextAfter(evening(MONDAY, -75))).toEqual(evening(MONDAY));
+    expect(await nextAfter(evening(MONDAY, -100))).toEqual(evening(MONDAY, -75));
+    expect(await nextAfter(evening(MONDAY, -75))).toEqual(evening(MONDAY, -15));
+    expect(await nextAfter(evening(MONDAY, -15))).toEqual(evening(MONDAY));
     // 23:59, and a minute later.
     expect(await nextAfter(evening(MONDAY, 389))).toEqual(evening(MONDAY, 390));
     expect(await nextAfter(evening(MONDAY, 390))).toEqual(evening(TUESDAY, -690));

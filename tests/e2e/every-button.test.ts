@@ -131,8 +131,11 @@ describe('every button of a teacher’s class, tapped twice in quick succession'
     // So are joining, settings and passing a link on (see families.test.ts).
     const { joinAs, joinTime, joinWay, joinNext, leaveChild, shareAsk, shareLink, ...more13 } =
       more12;
-    const { settings, timeChoices, chooseTime, wayChoices, settleWay, setSwitch, ...others } =
+    const { settings, timeChoices, chooseTime, wayChoices, settleWay, setSwitch, ...more14 } =
       more13;
+    // So are a language of one's own, one card at a time, turns and stopping (see languages.test.ts and one-by-one.test.ts).
+    const { noticeIn, chooseLanguage, stopToday, showAnswer, cardRight, ...more15 } = more14;
+    const { cardNotYet, cardBack, nextChild, ...others } = more15;
     const family = [ACTIONS.start, ACTIONS.later, ACTIONS.notToday, ACTIONS.allRight, ACTIONS.mark];
     const more = [ACTIONS.toggle, ACTIONS.done, ACTIONS.said, ACTIONS.pages, ACTIONS.fix];
     const away = new Set([...family, ...more, ACTIONS.fixPages].map(({ tag }): string => tag));
