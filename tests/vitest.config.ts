@@ -12,6 +12,13 @@ const PURE = [
   'bot/paper',
 ].map((folder) => `tests/${folder}/**/*.test.ts`);
 
+/** Real processes that are killed, and whole weeks from a backup: `npm run test:long`, which CI runs after these. */
+const LONG = ['e2e/roles', 'e2e/restored-week', 'db/upgrade/releases'].map(
+  (file) => `tests/${file}.test.ts`,
+);
+// biome-ignore lint/style/noProcessEnv: the test runner passes nothing else from the command line.
+const skipped = process.env.LONG === 'yes' ? [] : LONG;
+
 /** Files share a process: that saves loading everything for each, and databases are kept from one to the next. */
 const common = { testTimeout: 60_000, hookTimeout: 60_000, maxWorkers: 2, isolate: false };
 
@@ -22,7 +29,10 @@ export default defineConfig({
     globalSetup: ['tests/support/global-postgres.ts'],
     projects: [
       { extends: true, test: { name: 'pure', include: PURE } },
-      { extends: true, test: { name: 'whole', include: ['tests/**/*.test.ts'], exclude: PURE } },
+      {
+        extends: true,
+        test: { name: 'whole', include: ['tests/**/*.test.ts'], exclude: [...PURE, ...skipped] },
+      },
     ],
   },
 });

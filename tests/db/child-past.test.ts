@@ -35,13 +35,13 @@ import {
 import { anEvening, aPlan, markPart } from '../support/practice.ts';
 import { type RawRow, readTable } from '../support/raw-rows.ts';
 import { sharedStore } from '../support/shared-store.ts';
-import { backends } from '../support/stores.ts';
+import { dearBackends } from '../support/stores.ts';
 import { evening, FRIDAY, MONDAY, MORNING, PLAN, TUESDAY, WEDNESDAY } from '../support/term.ts';
 
 const LONG_AGO = addDays(MONDAY, -70);
 const FRIDAY_NIGHT = evening(FRIDAY, 240);
 
-describe.each(backends)('on $name', (backend) => {
+describe.each(dearBackends)('on $name', (backend) => {
   const opened = sharedStore(backend);
   describe('a child’s past', () => pastSuite(opened));
   describe('a moved child’s past', () => movedSuite(opened));

@@ -10,7 +10,7 @@ import {
 import { codeOf } from '../support/code-of.ts';
 import { dumpAll, runSql } from '../support/raw-rows.ts';
 import { sharedStore } from '../support/shared-store.ts';
-import { backends } from '../support/stores.ts';
+import { dearBackends } from '../support/stores.ts';
 import { day, evening, MONDAY, TUESDAY } from '../support/term.ts';
 import { aMarkableEvening } from './marked-evening.ts';
 import { HELPER_VERBS } from './scoped-verbs.ts';
@@ -24,7 +24,7 @@ const ANY_DAY = ['bringBackDaily'];
 const READS = ['getEvening', 'listTurns'];
 const ALL_RIGHT = { kind: 'all_right' } as const;
 
-describe.each(backends)('an evening on $name', (backend) => {
+describe.each(dearBackends)('an evening on $name', (backend) => {
   const opened = sharedStore(backend);
   describe('and its pages', () => pages(opened));
   describe('and its state', () => states(opened));

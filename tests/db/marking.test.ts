@@ -4,7 +4,7 @@ import { aClass, aFamily } from '../support/people.ts';
 import { anEvening, markPart } from '../support/practice.ts';
 import { dumpAll } from '../support/raw-rows.ts';
 import { sharedStore } from '../support/shared-store.ts';
-import { backends } from '../support/stores.ts';
+import { dearBackends } from '../support/stores.ts';
 import { evening, MONDAY, TUESDAY } from '../support/term.ts';
 import { aMarkableEvening } from './marked-evening.ts';
 import { oneByOneSuite } from './one-by-one.suite.ts';
@@ -13,7 +13,7 @@ const NOW = evening(MONDAY, 10);
 const ALL_RIGHT = { kind: 'all_right' } as const;
 const TAPPED = { kind: 'tapped' } as const;
 
-describe.each(backends)('marking on $name', (backend) => {
+describe.each(dearBackends)('marking on $name', (backend) => {
   const opened = sharedStore(backend);
   describe('of cards', () => cards(opened));
   describe('twice', () => twice(opened));

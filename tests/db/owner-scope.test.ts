@@ -5,7 +5,7 @@ import { aClass, aFamily, aHelper, aTeacher, type Family } from '../support/peop
 import { anEvening } from '../support/practice.ts';
 import { dumpAll } from '../support/raw-rows.ts';
 import { sharedStore } from '../support/shared-store.ts';
-import { backends } from '../support/stores.ts';
+import { dearBackends } from '../support/stores.ts';
 import { evening, MONDAY, MORNING, PLAN, TUESDAY } from '../support/term.ts';
 import { listThings } from './child-verbs.ts';
 import { greetingThings } from './greeting-verbs.ts';
@@ -27,7 +27,7 @@ it('every verb of db/ is either scoped to its owner or listed with the reason wh
   expect(classified.sort()).toEqual(exported.sort());
 });
 
-describe.each(backends)('owner scope on $name', (backend) => {
+describe.each(dearBackends)('owner scope on $name', (backend) => {
   const opened = sharedStore(backend);
   describe('of teachers', () => teacherSide(opened));
   describe('of helpers', () => helperSide(opened));

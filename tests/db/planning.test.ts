@@ -16,13 +16,13 @@ import { anEvening, eveningInput, markPart } from '../support/practice.ts';
 import { readTable, runSql } from '../support/raw-rows.ts';
 import { recompose } from '../support/recompose.ts';
 import { sharedStore } from '../support/shared-store.ts';
-import { backends } from '../support/stores.ts';
+import { dearBackends } from '../support/stores.ts';
 import { evening, MONDAY, MORNING, THURSDAY, TUESDAY, time, WEDNESDAY } from '../support/term.ts';
 import { catchUpSuite } from './catch-up.suite.ts';
 import { expectedSuite } from './expected.suite.ts';
 import { memorySuite } from './memory.suite.ts';
 
-describe.each(backends)('planning on $name', (backend) => {
+describe.each(dearBackends)('planning on $name', (backend) => {
   const opened = sharedStore(backend);
   describe('an evening', () => once(opened));
   describe('a drill', () => rebuilt(opened));

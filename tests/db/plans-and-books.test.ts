@@ -14,14 +14,14 @@ import { aClass, aFamily } from '../support/people.ts';
 import { anEvening, aPlan } from '../support/practice.ts';
 import { dumpAll } from '../support/raw-rows.ts';
 import { sharedStore } from '../support/shared-store.ts';
-import { backends } from '../support/stores.ts';
+import { dearBackends } from '../support/stores.ts';
 import { MORNING, PLAN, TUESDAY } from '../support/term.ts';
 import { booksSuite } from './books.suite.ts';
 import { pagesSuite } from './pages.suite.ts';
 
 const OTHER_PLAN: WeekPlan = { parts: [{ rung: 'halves.to10', cards: 5, seconds: 4 }] };
 
-describe.each(backends)('on $name', (backend) => {
+describe.each(dearBackends)('on $name', (backend) => {
   const opened = sharedStore(backend);
   describe('a week plan', () => plans(opened));
   describe('a week plan', () => takenBack(opened));

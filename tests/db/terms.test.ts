@@ -1,12 +1,12 @@
 import { describe } from 'vitest';
 import { sharedStore } from '../support/shared-store.ts';
-import { backends } from '../support/stores.ts';
+import { dearBackends } from '../support/stores.ts';
 import { atOnceSuite } from './at-once.suite.ts';
 import { followTermSuite, movedTermSuite } from './follow-term.suite.ts';
 import { loadDraftSuite, mixedPartSuite } from './plan-sources.suite.ts';
 import { termSuite, termUndoSuite } from './schemes.suite.ts';
 
-describe.each(backends)('on $name', (backend) => {
+describe.each(dearBackends)('on $name', (backend) => {
   const opened = sharedStore(backend);
   describe('a term', () => termSuite(opened));
   describe('a term’s acts', () => termUndoSuite(opened));

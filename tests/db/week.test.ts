@@ -17,7 +17,7 @@ import { settleEvening } from '../support/deliveries.ts';
 import { aChild, aClass, aFamily, type Classroom, type Family, onBot } from '../support/people.ts';
 import { anEvening, markPart } from '../support/practice.ts';
 import { sharedStore } from '../support/shared-store.ts';
-import { backends } from '../support/stores.ts';
+import { dearBackends } from '../support/stores.ts';
 import {
   evening,
   FRIDAY,
@@ -39,7 +39,7 @@ const WEEK_BEFORE = WEEK.map((on) => addDays(on, -7));
 const NOON_AFTER = new Date('2026-09-19T10:00:00Z');
 const BOOK = { title: 'Pebble Path', firstPage: 1, lastPage: 90, pagesADay: 2 };
 
-describe.each(backends)('the week on $name', (backend) => {
+describe.each(dearBackends)('the week on $name', (backend) => {
   const opened = sharedStore(backend);
   describe('as the digest reads it', () => reading(opened));
   describe('and the children’s own past', () => weekPastSuite(opened));

@@ -28,6 +28,14 @@ export const server = kept('a Postgres server', async () =>
 export const backends: readonly Backend[] = [embedded, server];
 
 /**
+ * For suites that are dear and whose statements the other suites and every rehearsal run on the embedded database anyway: the
+ * server alone, or both when BACKENDS=both says so, as CI does.
+ */
+export const dearBackends: readonly Backend[] =
+  // biome-ignore lint/style/noProcessEnv: the run's own switch, like FUZZ
+  process.env.BACKENDS === 'both' ? backends : [server];
+
+/**
  * Opens stores that are kept when a test closes them, and emptied for the next test of the process: to make a database costs
  * more than most tests. They end with the process. One whose job engine works by itself is closed: its senders end with it
  * only, and would take the next test's messages.
