@@ -13,7 +13,7 @@ const PURE = [
 ].map((folder) => `tests/${folder}/**/*.test.ts`);
 
 /** Real processes that are killed, and whole weeks from a backup: `npm run test:long`, which CI runs after these. */
-const LONG = ['e2e/roles', 'e2e/restored-week', 'db/upgrade/releases'].map(
+const LONG = ['e2e/roles', 'e2e/crash', 'e2e/restored-week', 'db/upgrade/releases'].map(
   (file) => `tests/${file}.test.ts`,
 );
 // biome-ignore lint/style/noProcessEnv: the test runner passes nothing else from the command line.

@@ -16,7 +16,7 @@ import {
 import { anyEvening } from './arbitrary-evening.ts';
 
 /** How many evenings each property is tried on. */
-const RUNS = 2000;
+const RUNS = 1000;
 
 /** Checks a property on very many evenings. */
 export function forAnyEvening(check: (input: EveningInput) => void): void {
