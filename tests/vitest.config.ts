@@ -12,10 +12,14 @@ const PURE = [
   'bot/paper',
 ].map((folder) => `tests/${folder}/**/*.test.ts`);
 
-/** Real processes that are killed, and whole weeks from a backup: `npm run test:long`, which CI runs after these. */
-const LONG = ['e2e/roles', 'e2e/crash', 'e2e/restored-week', 'db/upgrade/releases'].map(
-  (file) => `tests/${file}.test.ts`,
-);
+/** Real processes that are killed, a week from a backup, every button by everybody: `npm run test:long`, which CI runs after these. */
+const LONG = [
+  'e2e/roles',
+  'e2e/crash',
+  'e2e/restored-week',
+  'e2e/wrong-actors',
+  'db/upgrade/releases',
+].map((file) => `tests/${file}.test.ts`);
 // biome-ignore lint/style/noProcessEnv: the test runner passes nothing else from the command line.
 const skipped = process.env.LONG === 'yes' ? [] : LONG;
 
